@@ -1,4 +1,7 @@
-/** NFPA 70 as data with its sections: Table 250.66, what an electrode needs to qualify, what may carry, what must be connected and at which size. */
+/**
+ * NFPA 70 as data with its sections: Table 250.66, what an electrode needs to qualify, what may carry, what must be
+ * connected and at which size.
+ */
 @NullMarked
 package org.bondspan.code;
 

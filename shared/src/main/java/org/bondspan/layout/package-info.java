@@ -1,4 +1,7 @@
-/** The answer: conductors, links, joints, the state of everything that must be connected, and where each number comes from. */
+/**
+ * The answer: conductors, links, joints, the state of everything that must be connected, and where each number comes
+ * from.
+ */
 @NullMarked
 package org.bondspan.layout;
 

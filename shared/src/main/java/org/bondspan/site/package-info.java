@@ -1,4 +1,7 @@
-/** The building as drawn: levels, services, electrodes, paths, busbars. Immutable records and sealed types; no judgement. */
+/**
+ * The building as drawn: levels, services, electrodes, paths, busbars. Immutable records and sealed types; no
+ * judgement.
+ */
 @NullMarked
 package org.bondspan.site;
 
