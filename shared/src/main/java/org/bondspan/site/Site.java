@@ -1,0 +1,62 @@
+package org.bondspan.site;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.units.Length;
+import org.bondspan.units.LengthUnit;
+
+/**
+ * One building as drawn. Immutable. Ids are unique over the whole site, references resolve, outlines are simple: the
+ * reader has checked.
+ *
+ * @param makeUpPerEnd conductor added at each end that lands on a service, electrode, frame, pipe or ring
+ * @param wastePercent added to what is bought, never to what is measured
+ * @param evidence where facts come from, in file order
+ */
+public record Site(
+        String name,
+        String note,
+        String adoption,
+        LengthUnit lengthUnit,
+        CodeEdition codeEdition,
+        boolean qualifiedPersonsOnly,
+        boolean existingBuilding,
+        Optional<FireLine> fireLine,
+        Length makeUpPerEnd,
+        BigDecimal wastePercent,
+        List<Level> levels,
+        List<Riser> risers,
+        List<Service> services,
+        List<Electrode> electrodes,
+        List<SitePath> paths,
+        List<Busbar> busbars,
+        List<Evidence> evidence) {
+    public Site {
+        levels = List.copyOf(levels);
+        risers = List.copyOf(risers);
+        services = List.copyOf(services);
+        electrodes = List.copyOf(electrodes);
+        paths = List.copyOf(paths);
+        busbars = List.copyOf(busbars);
+        evidence = List.copyOf(evidence);
+    }
+
+    /** The level with that id; throws when the site has none. */
+    public Level level(String id) {
+        return levels.stream()
+                .filter(level -> level.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no level " + id));
+    }
+
+    /** All paths of one kind, in file order. */
+    public <T extends SitePath> List<T> listPaths(Class<T> kind) {
+        return paths.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** All electrodes of one kind, in file order. */
+    public <T extends Electrode> List<T> listElectrodes(Class<T> kind) {
+        return electrodes.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+}
