@@ -231,7 +231,7 @@ public record GroundingElectrodeSystem(List<Obligation> obligations, Map<String,
                 } else {
                     Landing landing = frame.carries()
                             ? new Landing.WithCarrier(frame.id(), frame.id())
-                            : new Landing.AlongPath(frame.id());
+                            : new Landing.AlongPath(frame.id(), MediaThatMayCarry.inGroundConnections(frame, site));
                     addObligation(Kind.FRAME, frame.id(), rule, Need.TABLE, List.of(landing));
                 }
             }
@@ -247,7 +247,7 @@ public record GroundingElectrodeSystem(List<Obligation> obligations, Map<String,
                 } else if (!pipe.bondingRequired()) {
                     leftOut.put(pipe.id(), new LeftOut(false, "The site file asks for no bond.", Rule.PIPING_BOND));
                 } else {
-                    List<Landing> anywhere = List.of(new Landing.AlongPath(pipe.id()));
+                    List<Landing> anywhere = List.of(new Landing.AlongPath(pipe.id(), List.of()));
                     addObligation(Kind.PIPING, pipe.id(), Rule.PIPING_BOND, Need.TABLE, anywhere);
                 }
             }

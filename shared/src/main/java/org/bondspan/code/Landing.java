@@ -1,5 +1,6 @@
 package org.bondspan.code;
 
+import java.util.List;
 import org.bondspan.site.Connection;
 
 /** One way to land a conductor on something that must be connected. */
@@ -13,6 +14,14 @@ public sealed interface Landing {
     /** With the frame, pipe or ring that carries: connected as soon as that path is. */
     record WithCarrier(String of, String path) implements Landing {}
 
-    /** Anywhere on a frame or piping that carries nothing itself. */
-    record AlongPath(String of) implements Landing {}
+    /**
+     * Anywhere on a frame or piping that carries nothing itself.
+     *
+     * @param alsoAt connections of a frame's in-ground members
+     */
+    record AlongPath(String of, List<Connection> alsoAt) implements Landing {
+        public AlongPath {
+            alsoAt = List.copyOf(alsoAt);
+        }
+    }
 }

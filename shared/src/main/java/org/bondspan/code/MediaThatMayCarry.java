@@ -51,6 +51,15 @@ public record MediaThatMayCarry(List<Carrier> carriers, List<Excluded> excluded)
         return pipe.use() == WaterUse.FIRE && site.fireLine().equals(Optional.of(FireLine.BOND_ONLY));
     }
 
+    /** Connections of a frame's qualifying in-ground members: landing places of the frame. */
+    static List<Connection> inGroundConnections(StructuralFrame frame, Site site) {
+        return site.listElectrodes(InGroundMetal.class).stream()
+                .filter(metal -> metal.frame().equals(Optional.of(frame.id())))
+                .filter(metal -> Qualification.of(metal).qualifies())
+                .flatMap(metal -> metal.connections().stream())
+                .toList();
+    }
+
     /** Collects the verdicts, path by path. */
     private static final class Judge {
         private final Site site;
@@ -101,16 +110,8 @@ public record MediaThatMayCarry(List<Carrier> carriers, List<Excluded> excluded)
             } else if (!frame.mayCarry()) {
                 exclude(frame, "The site file keeps this frame from carrying.", Rule.STRUCTURAL_FRAME);
             } else {
-                carriers.add(new Carrier.Frame(frame, inGroundConnections(frame)));
+                carriers.add(new Carrier.Frame(frame, inGroundConnections(frame, site)));
             }
-        }
-
-        private List<Connection> inGroundConnections(StructuralFrame frame) {
-            return site.listElectrodes(InGroundMetal.class).stream()
-                    .filter(metal -> metal.frame().equals(Optional.of(frame.id())))
-                    .filter(metal -> Qualification.of(metal).qualifies())
-                    .flatMap(metal -> metal.connections().stream())
-                    .toList();
         }
 
         private void judgePipe(WaterPiping pipe) {

@@ -1,0 +1,15 @@
+package org.bondspan.network;
+
+/** What an edge of the network stands for. */
+enum EdgeKind {
+    /** New copper on an open floor. */
+    FLOOR,
+    /** New copper along a copper line. */
+    LINE,
+    /** New copper up or down at one place. */
+    VERTICAL,
+    /** New copper landed on a frame, pipe or ring: its make-up. */
+    LANDING,
+    /** An installed conductor: no new copper. */
+    INSTALLED
+}

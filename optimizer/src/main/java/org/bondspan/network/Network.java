@@ -1,0 +1,114 @@
+package org.bondspan.network;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.bondspan.site.Level;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.site.Position;
+import org.bondspan.site.Site;
+import org.bondspan.units.Length;
+import org.bondspan.units.WireSize;
+
+/**
+ * Where copper may run on a site and what carries without copper: places and metal as nodes, runs, landings and
+ * installed conductors as edges. Frozen once built.
+ */
+final class Network {
+    private final Site site;
+    private final NetworkArrays arrays;
+    private final int places;
+    private final Map<String, Integer> metalNodes;
+    private final Map<Position, Integer> connectionNodes;
+    private final Map<String, List<Integer>> landingPlaces;
+    private final Map<Integer, WireSize> landedAt;
+    private final List<String> obliqueLevels;
+
+    /**
+     * @param places nodes below this number are places, those from it on are metal
+     * @param metalNodes the node of every path that carries
+     * @param connectionNodes the node of every connection, by its position
+     * @param landingPlaces nodes from which copper may land on a frame or piping that carries nothing
+     * @param landedAt nodes where an installed conductor lies, with the largest such
+     * @param obliqueLevels levels on whose open floor something oblique stands
+     */
+    Network(
+            Site site,
+            NetworkArrays arrays,
+            int places,
+            Map<String, Integer> metalNodes,
+            Map<Position, Integer> connectionNodes,
+            Map<String, List<Integer>> landingPlaces,
+            Map<Integer, WireSize> landedAt,
+            List<String> obliqueLevels) {
+        this.site = site;
+        this.arrays = arrays;
+        this.places = places;
+        this.metalNodes = Map.copyOf(metalNodes);
+        this.connectionNodes = Map.copyOf(connectionNodes);
+        this.landingPlaces = Map.copyOf(landingPlaces);
+        this.landedAt = Map.copyOf(landedAt);
+        this.obliqueLevels = List.copyOf(obliqueLevels);
+    }
+
+    Site site() {
+        return site;
+    }
+
+    NetworkArrays arrays() {
+        return arrays;
+    }
+
+    int nodeCount() {
+        return places + metalNodes.size();
+    }
+
+    int placeCount() {
+        return places;
+    }
+
+    boolean isMetal(int node) {
+        return node >= places;
+    }
+
+    Map<String, Integer> metalNodes() {
+        return metalNodes;
+    }
+
+    /** The path behind a node of metal. */
+    String metalPath(int node) {
+        return metalNodes.entrySet().stream()
+                .filter(entry -> entry.getValue() == node)
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
+    int connectionNode(Position position) {
+        Integer node = connectionNodes.get(position);
+        if (node == null) {
+            throw new IllegalArgumentException("no connection at " + position);
+        }
+        return node;
+    }
+
+    List<Integer> landingPlaces(String path) {
+        return landingPlaces.getOrDefault(path, List.of());
+    }
+
+    Optional<WireSize> findLandedAt(int node) {
+        return Optional.ofNullable(landedAt.get(node));
+    }
+
+    List<String> obliqueLevels() {
+        return obliqueLevels;
+    }
+
+    /** Where a place is, told from its own level's floor. */
+    Position position(int place) {
+        Level level = site.levels().get(arrays.level(place));
+        PlanPoint at = arrays.at(place);
+        return new Position(
+                level.id(), at, Length.ofNanometres(arrays.elevation(place)).minus(level.floor()));
+    }
+}
