@@ -16,14 +16,14 @@ final class Landings {
     private final Site site;
     private final NetworkArrays arrays;
     private final Map<String, Integer> metalNodes;
-    private final Map<Integer, WireSize> landedAt;
+    private final Map<Integer, InstalledAt> installedAt;
     private final Map<String, List<Integer>> places = new LinkedHashMap<>();
 
-    Landings(Site site, NetworkArrays arrays, Map<String, Integer> metalNodes, Map<Integer, WireSize> landedAt) {
+    Landings(Site site, NetworkArrays arrays, Map<String, Integer> metalNodes, Map<Integer, InstalledAt> installedAt) {
         this.site = site;
         this.arrays = arrays;
         this.metalNodes = metalNodes;
-        this.landedAt = landedAt;
+        this.installedAt = installedAt;
     }
 
     void addAll(List<Stack> stacks) {
@@ -46,7 +46,13 @@ final class Landings {
             places.computeIfAbsent(path, ignored -> new ArrayList<>()).add(node);
         } else {
             long makeUp = site.makeUpPerEnd().nanometres();
-            arrays.addLanding(node, metal, makeUp, path, Optional.ofNullable(landedAt.get(node)), limit);
+            arrays.addLanding(
+                    node,
+                    metal,
+                    makeUp,
+                    path,
+                    Optional.ofNullable(installedAt.get(node)).map(InstalledAt::size),
+                    limit);
         }
     }
 

@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.bondspan.network.LinePiece.Cut;
 import org.bondspan.site.PlanPoint;
-import org.bondspan.units.WireSize;
 
 /** Lays the runs of copper lines and installed conductors: each straight piece is cut where something lies on it. */
 final class LineRuns {
@@ -16,12 +15,12 @@ final class LineRuns {
     private final Stacks stacks;
     private final TouchingLines touching;
     private final Set<Integer> things;
-    private final Map<Integer, WireSize> landedAt;
+    private final Map<Integer, InstalledAt> installedAt;
     private int oblique = Direction.FIRST_OBLIQUE;
 
     /**
      * @param things gets every node at which a line is joined
-     * @param landedAt gets every node at which an installed conductor lies
+     * @param installedAt gets every node at which an installed conductor lies
      */
     LineRuns(
             NetworkArrays arrays,
@@ -29,13 +28,13 @@ final class LineRuns {
             Stacks stacks,
             TouchingLines touching,
             Set<Integer> things,
-            Map<Integer, WireSize> landedAt) {
+            Map<Integer, InstalledAt> installedAt) {
         this.arrays = arrays;
         this.plans = plans;
         this.stacks = stacks;
         this.touching = touching;
         this.things = things;
-        this.landedAt = landedAt;
+        this.installedAt = installedAt;
     }
 
     void add(List<LinePiece> pieces) {
@@ -105,7 +104,8 @@ final class LineRuns {
             node = stacks.nodeAt(piece.level(), cut.at(), cut.elevation());
             things.add(node);
         }
-        piece.installed().ifPresent(size -> landedAt.merge(node, size, WireSize::largerOf));
+        piece.installed()
+                .ifPresent(size -> installedAt.merge(node, new InstalledAt(piece.path(), size), InstalledAt::largerOf));
         return node;
     }
 }

@@ -8,7 +8,6 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
-import org.bondspan.units.WireSize;
 
 /**
  * Where copper may run on a site and what carries without copper: places and metal as nodes, runs, landings and
@@ -21,7 +20,7 @@ final class Network {
     private final Map<String, Integer> metalNodes;
     private final Map<Position, Integer> connectionNodes;
     private final Map<String, List<Integer>> landingPlaces;
-    private final Map<Integer, WireSize> landedAt;
+    private final Map<Integer, InstalledAt> installedAt;
     private final List<String> obliqueLevels;
 
     /**
@@ -29,7 +28,7 @@ final class Network {
      * @param metalNodes the node of every path that carries
      * @param connectionNodes the node of every connection, by its position
      * @param landingPlaces nodes from which copper may land on a frame or piping that carries nothing
-     * @param landedAt nodes where an installed conductor lies, with the largest such
+     * @param installedAt nodes where an installed conductor lies, with the largest such
      * @param obliqueLevels levels on whose open floor something oblique stands
      */
     Network(
@@ -39,7 +38,7 @@ final class Network {
             Map<String, Integer> metalNodes,
             Map<Position, Integer> connectionNodes,
             Map<String, List<Integer>> landingPlaces,
-            Map<Integer, WireSize> landedAt,
+            Map<Integer, InstalledAt> installedAt,
             List<String> obliqueLevels) {
         this.site = site;
         this.arrays = arrays;
@@ -47,7 +46,7 @@ final class Network {
         this.metalNodes = Map.copyOf(metalNodes);
         this.connectionNodes = Map.copyOf(connectionNodes);
         this.landingPlaces = Map.copyOf(landingPlaces);
-        this.landedAt = Map.copyOf(landedAt);
+        this.installedAt = Map.copyOf(installedAt);
         this.obliqueLevels = List.copyOf(obliqueLevels);
     }
 
@@ -75,6 +74,14 @@ final class Network {
         return metalNodes;
     }
 
+    int metalNode(String path) {
+        Integer node = metalNodes.get(path);
+        if (node == null) {
+            throw new IllegalArgumentException(path + " carries nothing");
+        }
+        return node;
+    }
+
     /** The path behind a node of metal. */
     String metalPath(int node) {
         return metalNodes.entrySet().stream()
@@ -96,8 +103,9 @@ final class Network {
         return landingPlaces.getOrDefault(path, List.of());
     }
 
-    Optional<WireSize> findLandedAt(int node) {
-        return Optional.ofNullable(landedAt.get(node));
+    /** The installed conductor that lies at a place: already landed on what is there. */
+    Optional<InstalledAt> findInstalledAt(int node) {
+        return Optional.ofNullable(installedAt.get(node));
     }
 
     List<String> obliqueLevels() {

@@ -44,7 +44,7 @@ final class NetworkBuilder {
     private final Map<String, Integer> levelIndex;
     private final Stacks stacks;
     private final Map<Position, Integer> connectionNodes = new LinkedHashMap<>();
-    private final Map<Integer, WireSize> landedAt = new HashMap<>();
+    private final Map<Integer, InstalledAt> installedAt = new HashMap<>();
 
     private NetworkBuilder(Site site, GroundingElectrodeSystem system, MediaThatMayCarry media) {
         this.site = site;
@@ -72,7 +72,7 @@ final class NetworkBuilder {
         listConnections().forEach(this::addConnection);
         Set<Integer> things = new HashSet<>(connectionNodes.values());
         TouchingLines touching = new TouchingLines(arrays);
-        new LineRuns(arrays, plans, stacks, touching, things, landedAt).add(lines);
+        new LineRuns(arrays, plans, stacks, touching, things, installedAt).add(lines);
         new MetalStacks(plans, stacks).add(metal);
         stacks.all().forEach(stack -> stack.finish(arrays));
         touching.join(plans, stacks, things);
@@ -81,7 +81,7 @@ final class NetworkBuilder {
         int places = arrays.nodeCount();
         Map<String, Integer> metalNodes = new LinkedHashMap<>();
         media.carriers().forEach(carrier -> metalNodes.put(carrier.path().id(), places + metalNodes.size()));
-        Landings landings = new Landings(site, arrays, metalNodes, landedAt);
+        Landings landings = new Landings(site, arrays, metalNodes, installedAt);
         landings.addAll(stacks.all());
         touching.land(landings);
         media.carriers().forEach(carrier -> landAtConnections(carrier, landings));
@@ -90,7 +90,7 @@ final class NetworkBuilder {
                         .forEach(connection ->
                                 landings.add(connectionNode(connection), landing.of(), Optional.empty())));
         return new Network(
-                site, arrays, places, metalNodes, connectionNodes, landings.places(), landedAt, listOblique(metal));
+                site, arrays, places, metalNodes, connectionNodes, landings.places(), installedAt, listOblique(metal));
     }
 
     private int index(String level) {

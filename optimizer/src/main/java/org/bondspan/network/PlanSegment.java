@@ -1,12 +1,13 @@
 package org.bondspan.network;
 
 import java.util.Optional;
+import org.bondspan.code.LineLengths;
 import org.bondspan.site.PlanPoint;
 
 /** A straight stretch in plan; a single place where it goes straight up. */
 record PlanSegment(PlanPoint from, PlanPoint to) {
-    /** Within 0.05 ft, in x and in y, two places are one. */
-    static final long SAME_PLACE = 15_240_000L;
+    /** Within so much, in x and in y, two places are one. */
+    static final long SAME_PLACE = LineLengths.SAME_PLACE.nanometres();
 
     boolean isPlace() {
         return from.equals(to);

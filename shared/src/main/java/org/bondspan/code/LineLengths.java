@@ -2,6 +2,7 @@ package org.bondspan.code;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.PlanPoint;
@@ -9,6 +10,9 @@ import org.bondspan.units.Length;
 
 /** Lengths along a drawn line, rising and falling runs included. */
 public final class LineLengths {
+    /** Within 0.05 ft, two places of a plan are one. */
+    public static final Length SAME_PLACE = Length.ofNanometres(15_240_000L);
+
     private LineLengths() {}
 
     /** The whole line. */
@@ -40,6 +44,47 @@ public final class LineLengths {
                         between(a.at().x(), b.at().x(), distance, whole),
                         between(a.at().y(), b.at().y(), distance, whole)),
                 Length.ofNanometres(between(a.height().nanometres(), b.height().nanometres(), distance, whole)));
+    }
+
+    /** How far along the line a place lies, if it lies on it to within 0.05 ft; the first such where it passes twice. */
+    public static Optional<Length> findDistance(Line line, PlanPoint at, Length height) {
+        List<LineVertex> vertices = line.vertices();
+        LineVertex place = new LineVertex(at, height);
+        Length before = Length.ZERO;
+        for (int i = 1; i < vertices.size(); i++) {
+            LineVertex a = vertices.get(i - 1);
+            LineVertex b = vertices.get(i);
+            Length run = between(a, b);
+            Length share = nearest(a, b, place);
+            LineVertex onRun = along(a, b, share);
+            if (isNear(onRun.at().x(), at.x())
+                    && isNear(onRun.at().y(), at.y())
+                    && isNear(onRun.height().nanometres(), height.nanometres())) {
+                return Optional.of(before.plus(share));
+            }
+            before = before.plus(run);
+        }
+        return Optional.empty();
+    }
+
+    /** Distance from {@code a} of the place of the run nearest to the given one. */
+    private static Length nearest(LineVertex a, LineVertex b, LineVertex place) {
+        BigInteger dot = product(b.at().x() - a.at().x(), place.at().x() - a.at().x())
+                .add(product(b.at().y() - a.at().y(), place.at().y() - a.at().y()))
+                .add(product(
+                        b.height().nanometres() - a.height().nanometres(),
+                        place.height().nanometres() - a.height().nanometres()));
+        long whole = between(a, b).nanometres();
+        long share = dot.divide(BigInteger.valueOf(whole)).longValueExact();
+        return Length.ofNanometres(Math.max(0, Math.min(whole, share)));
+    }
+
+    private static BigInteger product(long a, long b) {
+        return BigInteger.valueOf(a).multiply(BigInteger.valueOf(b));
+    }
+
+    private static boolean isNear(long a, long b) {
+        return Math.abs(a - b) <= SAME_PLACE.nanometres();
     }
 
     private static long between(long a, long b, Length distance, long whole) {

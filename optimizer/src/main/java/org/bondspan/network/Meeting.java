@@ -1,0 +1,55 @@
+package org.bondspan.network;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A place where stretches meet, with the things that copper without length lands on there. */
+final class Meeting {
+    private final int place;
+    private final List<Stretch> conductors = new ArrayList<>();
+    private final List<Stretch> installed = new ArrayList<>();
+    private final List<Integer> metals = new ArrayList<>();
+    private final List<Integer> terminals = new ArrayList<>();
+
+    Meeting(int place) {
+        this.place = place;
+    }
+
+    int place() {
+        return place;
+    }
+
+    /** Conductors with a length that end here, the one toward the first service first. */
+    List<Stretch> conductors() {
+        return conductors;
+    }
+
+    /** Installed conductors that end or are tapped here. */
+    List<Stretch> installed() {
+        return installed;
+    }
+
+    /** Metal landed on here without length: at most one. */
+    List<Integer> metals() {
+        return metals;
+    }
+
+    /** Terminals landed on here without length. */
+    List<Integer> terminals() {
+        return terminals;
+    }
+
+    /** Whether an end can still name one more thing landed on: of the metal's link, of an installed or new conductor. */
+    boolean canName() {
+        int namers = installed.isEmpty() ? conductors.size() : installed.size();
+        return !metals.isEmpty() || terminals.size() < namers;
+    }
+
+    /** Copper joins copper here: three ends or more, or an existing conductor is tapped. */
+    boolean isTap() {
+        if (!metals.isEmpty()) {
+            return false;
+        }
+        return installed.isEmpty() ? conductors.size() > 1 : !conductors.isEmpty();
+    }
+}
