@@ -1,0 +1,160 @@
+package org.bondspan.solve;
+
+import java.util.List;
+
+/**
+ * What is left of a problem to be searched: nodes (spots that matter), stretches between them by grade, and leaves to
+ * be connected. Adjacency is in flat arrays: the arcs of node v are those from {@code firstArc(v)} to before
+ * {@code firstArc(v + 1)}. Frozen.
+ */
+final class Core {
+
+    private final List<Leaf> leaves;
+    private final CoreNeed need;
+    private final boolean[] metal;
+    private final int[] spotOf;
+    private final int[] firstArc;
+    private final int[] arcEnd;
+    private final int[] arcEdge;
+    private final int[] edgeEnds;
+    private final int[] stretchOf;
+    private final int[] arcOf;
+    private final long[][] arcWeight;
+    private final long[][] arcExtent;
+
+    /** From a shrunk graph; {@code number} gives a node of the core for each node of the graph, or -1. */
+    Core(Reducer graph, int[] number, int nodes, Spots spots, CoreNeed need, List<Leaf> leaves, StretchPool pool) {
+        this.need = need;
+        this.leaves = leaves.stream().map(leaf -> leaf.renumbered(number)).toList();
+        metal = new boolean[nodes];
+        spotOf = new int[nodes];
+        firstArc = new int[nodes + 1];
+        for (int v = 0; v < number.length; v++) {
+            if (number[v] >= 0) {
+                spotOf[number[v]] = v;
+                metal[number[v]] = spots.isMetal(v);
+                firstArc[number[v] + 1] = graph.degree(v);
+            }
+        }
+        for (int v = 0; v < nodes; v++) {
+            firstArc[v + 1] += firstArc[v];
+        }
+        int arcs = firstArc[nodes];
+        arcEnd = new int[arcs];
+        arcEdge = new int[arcs];
+        edgeEnds = new int[arcs];
+        arcWeight = new long[need.grades()][arcs];
+        arcExtent = new long[need.grades()][arcs];
+        stretchOf = new int[arcs / 2];
+        arcOf = new int[arcs / 2];
+        fill(graph, number, pool);
+    }
+
+    private void fill(Reducer graph, int[] number, StretchPool pool) {
+        int[] place = firstArc.clone();
+        int edge = 0;
+        for (int arc = 0; arc < graph.ends(); arc += 2) {
+            if (!graph.isThere(arc) || number[graph.end(arc)] < 0) {
+                continue;
+            }
+            int a = number[graph.end(arc + 1)];
+            int b = number[graph.end(arc)];
+            edgeEnds[2 * edge] = a;
+            edgeEnds[2 * edge + 1] = b;
+            stretchOf[edge] = graph.stretch(arc);
+            put(place[a]++, b, edge, pool);
+            put(place[b]++, a, edge, pool);
+            edge++;
+        }
+    }
+
+    private void put(int arc, int end, int edge, StretchPool pool) {
+        arcEnd[arc] = end;
+        arcEdge[arc] = edge;
+        arcOf[edge] = arc;
+        for (int grade = 0; grade < arcWeight.length; grade++) {
+            arcWeight[grade][arc] = pool.weight(stretchOf[edge], grade);
+            arcExtent[grade][arc] = pool.extent(stretchOf[edge], grade);
+        }
+    }
+
+    int nodes() {
+        return metal.length;
+    }
+
+    int edges() {
+        return stretchOf.length;
+    }
+
+    int leaves() {
+        return leaves.size();
+    }
+
+    Leaf leaf(int leaf) {
+        return leaves.get(leaf);
+    }
+
+    int everything() {
+        return (1 << leaves.size()) - 1;
+    }
+
+    CoreNeed need() {
+        return need;
+    }
+
+    /** 1 where a split makes a tap, 0 on metal. */
+    int tap(int node) {
+        return metal[node] ? 0 : 1;
+    }
+
+    int spot(int node) {
+        return spotOf[node];
+    }
+
+    /** Stretch of the pool that an edge is. */
+    int stretch(int edge) {
+        return stretchOf[edge];
+    }
+
+    int edgeEnd(int edge, int which) {
+        return edgeEnds[2 * edge + which];
+    }
+
+    /** Weight of an edge at a grade, below 0 where it cannot be met. */
+    long edgeWeight(int edge, int grade) {
+        return arcWeight[grade][arcOf[edge]];
+    }
+
+    /** Extent of an edge at a grade, as in {@link Cost}. */
+    long edgeExtent(int edge, int grade) {
+        return arcExtent[grade][arcOf[edge]];
+    }
+
+    /** Node from which an arc leads. */
+    int arcStart(int arc) {
+        int edge = arcEdge[arc];
+        return edgeEnds[2 * edge] == arcEnd[arc] ? edgeEnds[2 * edge + 1] : edgeEnds[2 * edge];
+    }
+
+    int firstArc(int node) {
+        return firstArc[node];
+    }
+
+    int arcEnd(int arc) {
+        return arcEnd[arc];
+    }
+
+    int arcEdge(int arc) {
+        return arcEdge[arc];
+    }
+
+    /** Weights by arc at a grade, below 0 where it cannot be met. The array is not to be changed. */
+    long[] arcWeights(int grade) {
+        return arcWeight[grade];
+    }
+
+    /** Extents by arc at a grade, as in {@link Cost}. The array is not to be changed. */
+    long[] arcExtents(int grade) {
+        return arcExtent[grade];
+    }
+}

@@ -1,0 +1,75 @@
+package org.bondspan.solve;
+
+import java.util.Arrays;
+
+/** Best cost found so far at each node, with the arc that led there; cleared in no time. */
+final class Labels {
+
+    private final int[] round;
+    private final long[] weight;
+    private final long[] extent;
+    private final int[] arc;
+    private final int[] settled;
+    private int[] touched = new int[64];
+    private int touchedCount;
+    private int now;
+
+    Labels(int nodes) {
+        round = new int[nodes];
+        settled = new int[nodes];
+        weight = new long[nodes];
+        extent = new long[nodes];
+        arc = new int[nodes];
+    }
+
+    void clear() {
+        now++;
+        touchedCount = 0;
+    }
+
+    /** Takes a cost for a node if it is the best so far. */
+    boolean offer(int node, long w, long x, int byArc) {
+        if (round[node] != now) {
+            round[node] = now;
+            if (touchedCount == touched.length) {
+                touched = Arrays.copyOf(touched, 2 * touchedCount);
+            }
+            touched[touchedCount++] = node;
+        } else if (w > weight[node] || (w == weight[node] && x >= extent[node])) {
+            return false;
+        }
+        weight[node] = w;
+        extent[node] = x;
+        arc[node] = byArc;
+        return true;
+    }
+
+    long weight(int node) {
+        return weight[node];
+    }
+
+    long extent(int node) {
+        return extent[node];
+    }
+
+    int arc(int node) {
+        return arc[node];
+    }
+
+    void settle(int node) {
+        settled[node] = now;
+    }
+
+    boolean isSettled(int node) {
+        return settled[node] == now;
+    }
+
+    /** Number of nodes that have a label. */
+    int touchedCount() {
+        return touchedCount;
+    }
+
+    int touched(int i) {
+        return touched[i];
+    }
+}

@@ -1,0 +1,48 @@
+package org.bondspan.solve;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which sides may leave a node: of each node, leaves that must be behind whatever leaves it and leaves that must not.
+ * Immutable.
+ */
+final class Restriction {
+
+    private final int node;
+    private final int must;
+    private final int mustNot;
+    private final @Nullable Restriction rest;
+
+    private Restriction(int node, int must, int mustNot, @Nullable Restriction rest) {
+        this.node = node;
+        this.must = must;
+        this.mustNot = mustNot;
+        this.rest = rest;
+    }
+
+    static Restriction none() {
+        return new Restriction(-1, 0, 0, null);
+    }
+
+    Restriction with(int atNode, int leaf) {
+        return new Restriction(atNode, 1 << leaf, 0, this);
+    }
+
+    Restriction without(int atNode, int leaf) {
+        return new Restriction(atNode, 0, 1 << leaf, this);
+    }
+
+    boolean isNone() {
+        return rest == null;
+    }
+
+    /** Whether a side may leave a node. */
+    boolean allows(int atNode, int side) {
+        for (Restriction at = this; at != null; at = at.rest) {
+            if (at.node == atNode && ((side & at.must) != at.must || (side & at.mustNot) != 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

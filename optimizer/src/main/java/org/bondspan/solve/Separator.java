@@ -1,0 +1,148 @@
+package org.bondspan.solve;
+
+import java.util.Arrays;
+
+/**
+ * Tells when the nodes at which a side can hang at some cost part the leaves that matter from each other, after which
+ * hanging the side at a higher cost is no use.
+ *
+ * <p>Why. Let the side I hang at node v in a least tree, and let A be the leaves {@link CoreNeed#within} reach of I.
+ * The rest of the tree has a connected piece S in which v lies and on which all of A hang, such that I may be hung
+ * anywhere in S without any stretch needing more than before. If every node of S were one at which I hangs at a cost
+ * above a, then S would be a connected set among those nodes, on which all of A hang. So when no connected piece of the
+ * nodes of cost above a (or unknown) touches a landing of each leaf of A, S has a node u of cost at most a, and hanging
+ * I at u is cheaper than at v whenever v costs more than a: such a v is in no least tree. Costs are compared here by
+ * weight and length, without taps.
+ *
+ * <p>The idea with one size, for single landings: Iwata and Shigemura, "Separator-based pruned dynamic programming for
+ * Steiner tree", AAAI 2019, read about. Needs by pairs and by sides, landings to choose from and the proof are our own.
+ *
+ * <p>How. A connected set of unsettled nodes that touches one landing of each leaf of A is kept as a witness. Nodes are
+ * told as they are settled, cheapest first; one of the witness is bypassed by a search from its neighbours in the
+ * witness at the same time, which ends when they meet or when one of them has nowhere to go.
+ */
+final class Separator {
+
+    private final Core core;
+    private final Labels labels;
+    private final int[] member;
+    private final int[] link;
+    private final int[] touches;
+    private final int[] touchRound;
+    private final Bypass bypass;
+    private int[] needed = new int[0];
+    private long[] open = new long[0];
+    private int now;
+
+    Separator(Core core, Labels labels) {
+        this.core = core;
+        this.labels = labels;
+        member = new int[core.nodes()];
+        link = new int[core.edges()];
+        touches = new int[core.nodes()];
+        touchRound = new int[core.nodes()];
+        bypass = new Bypass(core, labels, this);
+    }
+
+    /** Starts with nothing settled; returns whether the leaves that matter can be joined at all. */
+    boolean begin(int within, int grade) {
+        needed = new int[Integer.bitCount(within)];
+        int count = 0;
+        for (int left = within; left != 0; left &= left - 1) {
+            needed[count++] = Integer.numberOfTrailingZeros(left);
+        }
+        open = core.arcWeights(grade);
+        return rebuild();
+    }
+
+    /** A node has been settled; returns whether the others still join the leaves that matter. */
+    boolean settle(int node) {
+        if (member[node] != now) {
+            return true;
+        }
+        if (touchesAt(node) > 0) {
+            return rebuild();
+        }
+        return bypass.around(node) || (isChoiceLeft() && rebuild());
+    }
+
+    /** With one landing for each leaf a failed bypass is final. */
+    private boolean isChoiceLeft() {
+        return Arrays.stream(needed).anyMatch(leaf -> core.leaf(leaf).size() > 1);
+    }
+
+    /** A new witness from scratch: the piece of some landing of the first leaf. */
+    private boolean rebuild() {
+        Leaf first = core.leaf(needed[0]);
+        for (int leaf : needed) {
+            if (!canLand(core.leaf(leaf))) {
+                return false;
+            }
+            first = core.leaf(leaf).size() < first.size() ? core.leaf(leaf) : first;
+        }
+        bypass.clear();
+        for (int i = 0; i < first.size(); i++) {
+            int start = first.node(i);
+            if (!labels.isSettled(start) && !bypass.isSeen(start)) {
+                now++;
+                if (joinsAll(start)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean canLand(Leaf leaf) {
+        for (int i = 0; i < leaf.size(); i++) {
+            if (!labels.isSettled(leaf.node(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean joinsAll(int start) {
+        bypass.flood(start);
+        enter(start);
+        for (int leaf : needed) {
+            int touch = bypass.firstReached(core.leaf(leaf));
+            if (touch < 0) {
+                return false;
+            }
+            bypass.linkBack(touch);
+            touches[touch] = touchesAt(touch) + 1;
+            touchRound[touch] = now;
+        }
+        return true;
+    }
+
+    /** Number of leaves that the witness touches at a node. */
+    int touchesAt(int node) {
+        return touchRound[node] == now ? touches[node] : 0;
+    }
+
+    int needed() {
+        return needed.length;
+    }
+
+    boolean isOpen(int arc) {
+        return open[arc] >= 0;
+    }
+
+    void enter(int node) {
+        member[node] = now;
+    }
+
+    void link(int edge) {
+        link[edge] = now;
+    }
+
+    void unlink(int edge) {
+        link[edge] = 0;
+    }
+
+    boolean isLinked(int edge) {
+        return link[edge] == now;
+    }
+}

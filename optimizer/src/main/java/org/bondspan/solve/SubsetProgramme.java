@@ -1,0 +1,199 @@
+package org.bondspan.solve;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Send-and-split dynamic programming over sets of leaves: the least cost f(I, v) at which the leaves I can be linked to
+ * node v, for one set after the other.
+ *
+ * <ul>
+ *   <li>land: a single leaf, at what landing on v costs;
+ *   <li>split: f(J, v) + f(I - J, v), and a tap unless v is metal;
+ *   <li>send: from a neighbour of v along a stretch at the grade of the cut around I, which is what this stretch needs
+ *       whatever the rest of the tree looks like (Dijkstra's algorithm for each I).
+ * </ul>
+ *
+ * <p>One leaf, the root, stays outside; the answer is the least f(everyone else, v) plus the root's landing on v. Where
+ * k conductors meet at a node there are k - 2 splits, the root's landing being one of the conductors, so taps come out
+ * right.
+ *
+ * <p>Time 3^k n + 2^k n log n for k leaves and n nodes at worst. Only sets with states are joined, so that what
+ * {@link Separator} and {@link Bound} discard is not looked at again. Sources, read about: Dreyfus and Wagner, Networks
+ * 1, 1971; Erickson, Monma and Veinott, Mathematics of Operations Research 12(4), 1987.
+ */
+final class SubsetProgramme {
+
+    // More fields than house style allows: these are the working arrays of one search.
+    private final Core core;
+    private final int root;
+    private final Restriction restriction;
+    private final Optional<Bound> bound;
+    private final Optional<Separator> separator;
+    private final Labels labels;
+    private final KeyHeap heap = new KeyHeap();
+    private final Map<Integer, States> states = new HashMap<>();
+    private final Map<Integer, IntStream.Builder> splits = new HashMap<>();
+    private final BitSet open = new BitSet();
+    private int[] stored = new int[64];
+    private int storedCount;
+    private int[] kept = new int[64];
+    private int keptCount;
+
+    SubsetProgramme(Core core, boolean separators, Optional<Bound> bound, Restriction restriction) {
+        this.core = core;
+        this.bound = bound;
+        this.restriction = restriction;
+        root = core.leaves() - 1;
+        labels = new Labels(core.nodes());
+        separator = separators ? Optional.of(new Separator(core, labels)) : Optional.empty();
+    }
+
+    /** Runs through all sets; returns a least draft unless there is none within the bound. */
+    Optional<Draft> findDraft() {
+        for (int leaf = 0; leaf < root; leaf++) {
+            open.set(1 << leaf);
+        }
+        for (int side = open.nextSetBit(0); side >= 0; side = open.nextSetBit(side + 1)) {
+            labels.clear();
+            start(side);
+            send(side);
+            if (keptCount > 0) {
+                store(side, new States(kept, keptCount, labels));
+            }
+        }
+        return findAnswer();
+    }
+
+    private void start(int side) {
+        if (Integer.bitCount(side) == 1) {
+            Leaf leaf = core.leaf(Integer.numberOfTrailingZeros(side));
+            for (int i = 0; i < leaf.size(); i++) {
+                labels.offer(leaf.node(i), leaf.cost(i).weight(), leaf.cost(i).extent(), -1);
+            }
+            return;
+        }
+        IntStream.Builder parts = splits.remove(side);
+        if (parts != null) {
+            parts.build().forEach(part -> statesOf(part).join(statesOf(side & ~part), core, labels));
+        }
+    }
+
+    private void store(int side, States found) {
+        for (int i = 0; i < storedCount; i++) {
+            int other = stored[i];
+            if ((other & side) == 0 && statesOf(other).meets(found)) {
+                splits.computeIfAbsent(side | other, union -> IntStream.builder())
+                        .add(side);
+                open.set(side | other);
+            }
+        }
+        states.put(side, found);
+        if (storedCount == stored.length) {
+            stored = Arrays.copyOf(stored, 2 * storedCount);
+        }
+        stored[storedCount++] = side;
+    }
+
+    private void send(int side) {
+        keptCount = 0;
+        heap.clear();
+        for (int i = 0; i < labels.touchedCount(); i++) {
+            int node = labels.touched(i);
+            heap.add(labels.weight(node), labels.extent(node), node);
+        }
+        bound.ifPresent(b -> b.begin(side));
+        int within = separator.isPresent() ? core.need().within(side) : 0;
+        if (within == 0) {
+            settle(side, Optional.empty());
+        } else if (separator.orElseThrow().begin(within, core.need().withinGrade(side))) {
+            settle(side, separator);
+        }
+    }
+
+    private void settle(int side, Optional<Separator> parting) {
+        int grade = core.need().grade(side);
+        boolean parted = false;
+        long partedWeight = Long.MAX_VALUE;
+        long partedLength = Long.MAX_VALUE;
+        while (!heap.isEmpty()) {
+            int node = heap.leastNode();
+            long weight = heap.leastWeight();
+            long extent = heap.leastExtent();
+            heap.removeLeast();
+            if (labels.isSettled(node)) {
+                continue;
+            }
+            if (weight > partedWeight || (weight == partedWeight && extent / Cost.TAPS > partedLength)) {
+                return;
+            }
+            labels.settle(node);
+            boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, extent, node);
+            if (!parted && parting.isPresent() && !parting.get().settle(node)) {
+                parted = true;
+                partedWeight = weight;
+                partedLength = extent / Cost.TAPS;
+            }
+            if (!beyond) {
+                keep(node);
+                if (restriction.allows(node, side)) {
+                    relax(node, weight, extent, grade);
+                }
+            }
+        }
+    }
+
+    private void keep(int node) {
+        if (keptCount == kept.length) {
+            kept = Arrays.copyOf(kept, 2 * keptCount);
+        }
+        kept[keptCount++] = node;
+    }
+
+    private void relax(int node, long weight, long extent, int grade) {
+        long[] arcWeight = core.arcWeights(grade);
+        long[] arcExtent = core.arcExtents(grade);
+        for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
+            int end = core.arcEnd(arc);
+            if (arcWeight[arc] < 0 || labels.isSettled(end)) {
+                continue;
+            }
+            long w = weight + arcWeight[arc];
+            long x = extent + arcExtent[arc];
+            if (labels.offer(end, w, x, arc)) {
+                heap.add(w, x, end);
+            }
+        }
+    }
+
+    private Optional<Draft> findAnswer() {
+        int others = core.everything() & ~(1 << root);
+        States last = states.get(others);
+        int best = -1;
+        Cost least = Cost.UNKNOWN;
+        Leaf leaf = core.leaf(root);
+        for (int i = 0; i < leaf.size() && last != null; i++) {
+            int place = last.find(leaf.node(i));
+            if (place >= 0 && restriction.allows(leaf.node(i), others)) {
+                Cost cost = new Cost(last.weight(place), last.extent(place)).plus(leaf.cost(i));
+                if (cost.compareTo(least) < 0) {
+                    least = cost;
+                    best = leaf.node(i);
+                }
+            }
+        }
+        return best < 0 ? Optional.empty() : Optional.of(new Trace(core, states, least).follow(root, others, best));
+    }
+
+    private States statesOf(int side) {
+        States found = states.get(side);
+        if (found == null) {
+            throw new IllegalStateException("no states of side " + Integer.toBinaryString(side));
+        }
+        return found;
+    }
+}

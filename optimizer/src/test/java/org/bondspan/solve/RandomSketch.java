@@ -1,0 +1,143 @@
+package org.bondspan.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Tiny random problems with everything that makes a problem hard. */
+final class RandomSketch {
+
+    private final SplittableRandom random;
+    private final int ranks;
+    private final int nodes;
+    private final List<Boolean> metal = new ArrayList<>();
+    private final List<List<Long>> tariffs = new ArrayList<>();
+    private final List<Sketch.Stretch> edges = new ArrayList<>();
+    private final List<List<Sketch.Landing>> terminals = new ArrayList<>();
+
+    private RandomSketch(SplittableRandom random, int nodes, int edgeCount, int terminalCount) {
+        this.random = random;
+        this.nodes = nodes;
+        ranks = 1 + random.nextInt(4);
+        for (int v = 0; v < nodes; v++) {
+            metal.add(random.nextInt(4) == 0);
+        }
+        int tariffCount = 1 + random.nextInt(4);
+        for (int i = 0; i < tariffCount; i++) {
+            tariffs.add(tariff());
+        }
+        for (int e = 0; e < edgeCount; e++) {
+            int length = random.nextInt(5) == 0 ? 0 : random.nextInt(1, 5);
+            edges.add(new Sketch.Stretch(node(), node(), length, random.nextInt(tariffCount)));
+        }
+        for (int t = 0; t < terminalCount; t++) {
+            terminals.add(landings(tariffCount));
+        }
+    }
+
+    /** Weights that mostly rise, may be 0 up to a rank (steel, a ring) and forbidden above one. */
+    private List<Long> tariff() {
+        List<Long> weights = new ArrayList<>();
+        long weight = random.nextInt(1, 5);
+        int freeUpTo = random.nextInt(4) == 0 ? random.nextInt(ranks) : -1;
+        int cap = random.nextInt(3) == 0 ? random.nextInt(ranks) : ranks;
+        for (int rank = 0; rank < ranks; rank++) {
+            weights.add(rank > cap ? RoutingProblem.FORBIDDEN : rank <= freeUpTo ? 0 : weight);
+            weight = Math.max(1, weight + random.nextInt(-1, 4));
+        }
+        if (random.nextInt(10) == 0) {
+            weights.set(random.nextInt(ranks), RoutingProblem.FORBIDDEN);
+        }
+        return weights;
+    }
+
+    private List<Sketch.Landing> landings(int tariffCount) {
+        int count = random.nextInt(20) == 0 ? 0 : random.nextInt(2) == 0 ? 1 : random.nextInt(1, 4);
+        List<Sketch.Landing> ways = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            ways.add(new Sketch.Landing(node(), random.nextInt(3), random.nextInt(tariffCount)));
+        }
+        return ways;
+    }
+
+    private int node() {
+        return random.nextInt(nodes);
+    }
+
+    /** Any needs by pairs. */
+    static Sketch withPairNeeds(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int terminals = random.nextInt(2, 6);
+        return new RandomSketch(random, random.nextInt(1, 7), random.nextInt(0, 10), terminals)
+                .withNeed(seed, terminals);
+    }
+
+    /** The same with fewer edges and terminals. */
+    static Sketch smallWithPairNeeds(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int terminals = random.nextInt(2, 5);
+        return new RandomSketch(random, random.nextInt(1, 6), random.nextInt(0, 7), terminals)
+                .withNeed(seed, terminals);
+    }
+
+    private Sketch withNeed(long seed, int count) {
+        int[][] rank = new int[count][count];
+        boolean anyPairs = seed % 2 == 0;
+        int services = anyPairs ? count : Math.min(count, 1 + random.nextInt(2));
+        for (int s = 0; s < services; s++) {
+            for (int t = 0; t < count; t++) {
+                if (s != t && (anyPairs || t >= services)) {
+                    rank[s][t] = random.nextInt(ranks);
+                    rank[t][s] = rank[s][t];
+                }
+            }
+        }
+        return sketch(CutNeed.ofPairs(rank));
+    }
+
+    /**
+     * Terminals 0 .. services - 1 are services with areas, the others have a largest rank; the need of a cut is a table
+     * of the sum of the areas of each supply on one side, limited by each terminal on the other, the largest of all.
+     */
+    static Sketch withSumsOfAreas(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int terminals = random.nextInt(3, 6);
+        RandomSketch made = new RandomSketch(random, random.nextInt(2, 7), random.nextInt(1, 10), terminals);
+        int services = random.nextInt(1, Math.min(4, terminals));
+        int[] area = new int[terminals];
+        int[] supply = new int[terminals];
+        int[] limit = new int[terminals];
+        for (int t = 0; t < terminals; t++) {
+            area[t] = t < services ? 1 + random.nextInt(3) : 0;
+            supply[t] = random.nextInt(2);
+            limit[t] = t < services ? -1 : random.nextInt(made.ranks);
+        }
+        int[] table = new int[10];
+        for (int sum = 1; sum < table.length; sum++) {
+            table[sum] = Math.min(made.ranks - 1, table[sum - 1] + random.nextInt(2));
+        }
+        return made.sketch(CutNeed.of(side -> Math.max(
+                needOfSide(side, area, supply, limit, table),
+                needOfSide(~side & ((1L << terminals) - 1), area, supply, limit, table))));
+    }
+
+    private static int needOfSide(long side, int[] area, int[] supply, int[] limit, int[] table) {
+        int most = 0;
+        for (int which = 0; which < 2; which++) {
+            int sum = 0;
+            for (int s = 0; s < area.length; s++) {
+                sum += (side >> s & 1) == 1 && supply[s] == which ? area[s] : 0;
+            }
+            for (int t = 0; t < limit.length; t++) {
+                if ((side >> t & 1) == 0 && limit[t] >= 0) {
+                    most = Math.max(most, Math.min(limit[t], table[sum]));
+                }
+            }
+        }
+        return most;
+    }
+
+    private Sketch sketch(CutNeed need) {
+        return new Sketch(ranks, metal, tariffs, edges, terminals, need);
+    }
+}
