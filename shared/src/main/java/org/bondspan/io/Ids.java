@@ -1,0 +1,67 @@
+package org.bondspan.io;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.bondspan.io.json.Spot;
+
+/**
+ * The ids of a site and what refers to them. Checked at the end, because a file may name things before it draws them.
+ */
+final class Ids {
+    private record Use(Kind kind, String id, Spot spot, String field) {}
+
+    private final List<Use> declared = new ArrayList<>();
+    private final List<Use> references = new ArrayList<>();
+
+    void declare(Kind kind, String id, Spot spot, String field) {
+        declared.add(new Use(kind, id, spot, field));
+    }
+
+    void refer(Kind kind, String id, Spot spot, String field) {
+        references.add(new Use(kind, id, spot, field));
+    }
+
+    void check(Problems problems) {
+        declared.sort(Comparator.comparing(Use::spot));
+        Map<String, List<Use>> byId = new HashMap<>();
+        for (Use use : declared) {
+            List<Use> earlier = byId.computeIfAbsent(use.id(), id -> new ArrayList<>());
+            if (!earlier.isEmpty()) {
+                reportTwice(use, earlier.get(0), problems);
+            }
+            earlier.add(use);
+        }
+        references.forEach(reference -> check(reference, byId.getOrDefault(reference.id(), List.of()), problems));
+    }
+
+    private static void reportTwice(Use second, Use first, Problems problems) {
+        problems.report(
+                second.spot(),
+                second.field(),
+                "the id \"" + second.id() + "\" is used twice: " + first.field() + " on line "
+                        + first.spot().line() + " has it too",
+                "Give one of them another id");
+    }
+
+    private void check(Use reference, List<Use> found, Problems problems) {
+        Kind wanted = reference.kind();
+        if (found.stream().anyMatch(use -> use.kind().fits(wanted))) {
+            return;
+        }
+        List<String> known = declared.stream()
+                .filter(use -> use.kind() == wanted)
+                .map(Use::id)
+                .distinct()
+                .toList();
+        if (wanted == Kind.LEVEL && known.isEmpty()) {
+            return; // that there are no levels is one problem, not one for each thing on them
+        }
+        String message = found.isEmpty()
+                ? "nothing in this site has the id \"" + reference.id() + "\"; " + wanted.words() + " is wanted"
+                : "\"" + reference.id() + "\" is " + found.get(0).kind().words() + ", not " + wanted.words();
+        problems.report(reference.spot(), reference.field(), message, Nearest.advice(reference.id(), known));
+    }
+}

@@ -1,0 +1,20 @@
+package org.bondspan.io;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+
+/** Site files that lie beside the tests. */
+final class Fixtures {
+    private Fixtures() {}
+
+    static String text(String name) {
+        try (InputStream in = Objects.requireNonNull(Fixtures.class.getResourceAsStream(name), name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
