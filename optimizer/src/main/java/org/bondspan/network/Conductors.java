@@ -22,7 +22,10 @@ import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.WireSize;
 
-/** Names the conductors and joints of a tie and tells where each begins and ends, what it serves and why it has its size. */
+/**
+ * Names the conductors and joints of a tie and tells where each begins and ends, what it serves and why it has its
+ * size.
+ */
 final class Conductors {
     private final RouteProblem problem;
     private final Tie tie;
@@ -174,7 +177,8 @@ final class Conductors {
         }
         Stretch tapped = meeting.conductors().get(0);
         boolean atStart = isAtStart(tapped, meeting);
-        return new End.OnConductor(id(tapped), atStart ? Length.ZERO : tapped.copper().total());
+        return new End.OnConductor(
+                id(tapped), atStart ? Length.ZERO : tapped.copper().total());
     }
 
     /** Whether the meeting is at the end that the written conductor calls {@code from}. */
@@ -195,7 +199,8 @@ final class Conductors {
 
     /** The place of the network at which the stretch lands on metal. */
     private int lastPlace(Stretch stretch) {
-        TieEdge landing = stretch.edges().get(tie.isMetal(stretch.to()) ? stretch.edges().size() - 1 : 0);
+        TieEdge landing =
+                stretch.edges().get(tie.isMetal(stretch.to()) ? stretch.edges().size() - 1 : 0);
         return tie.isMetal(landing.a()) ? landing.b() : landing.a();
     }
 
@@ -205,7 +210,8 @@ final class Conductors {
                 .map(meeting -> {
                     List<String> meeters = new ArrayList<>();
                     meeting.conductors().forEach(stretch -> meeters.add(id(stretch)));
-                    meeting.installed().forEach(stretch -> meeters.add(stretch.first().carriedBy()));
+                    meeting.installed()
+                            .forEach(stretch -> meeters.add(stretch.first().carriedBy()));
                     return joint(meeting, meeters.stream().distinct().toList());
                 })
                 .toList();

@@ -41,7 +41,8 @@ final class Links {
     private void addThroughMetal(int metal) {
         String path = problem.network().metalPath(metal);
         Gate entrance = gates(metal, tie.parent(metal)).get(0);
-        List<Gate> exits = new ArrayList<>(gates(metal, tie.parent(metal)).stream().skip(1).toList());
+        List<Gate> exits =
+                new ArrayList<>(gates(metal, tie.parent(metal)).stream().skip(1).toList());
         tie.children(metal).forEach(edge -> exits.addAll(gates(metal, edge)));
         for (Gate exit : exits) {
             Carrier carrier = media.find(path).orElseThrow();
@@ -64,7 +65,9 @@ final class Links {
         String path = problem.network().metalPath(metal);
         if (Tie.isTerminal(other)) {
             String of = tie.chosenAttachment(Tie.terminal(other)).landing().of();
-            return of.equals(path) ? List.of() : List.of(new Gate(new End.AtElectrode(of, Optional.empty()), Optional.empty()));
+            return of.equals(path)
+                    ? List.of()
+                    : List.of(new Gate(new End.AtElectrode(of, Optional.empty()), Optional.empty()));
         }
         if (edge.isCarried()) {
             return List.of(new Gate(places.onInstalled(edge.carriedBy(), other), Optional.of(other)));
@@ -77,7 +80,8 @@ final class Links {
         meetings.all().stream()
                 .filter(meeting -> meeting.metals().contains(metal) && meetings.isAt(meeting, other))
                 .flatMap(meeting -> meeting.terminals().stream())
-                .forEach(terminal -> gates.add(new Gate(places.terminalEnd(Tie.terminal(terminal)), Optional.of(other))));
+                .forEach(terminal ->
+                        gates.add(new Gate(places.terminalEnd(Tie.terminal(terminal)), Optional.of(other))));
         return gates;
     }
 
@@ -101,7 +105,10 @@ final class Links {
                 conductor,
                 "conductor",
                 gateOfInstalled(conductor, stretch.from(), stretch.first()),
-                gateOfInstalled(conductor, stretch.to(), stretch.edges().get(stretch.edges().size() - 1)),
+                gateOfInstalled(
+                        conductor,
+                        stretch.to(),
+                        stretch.edges().get(stretch.edges().size() - 1)),
                 List.of(Rule.ELECTRODE_BONDING_JUMPER.section(), Rule.CONDUCTOR_SIZE.section())));
     }
 

@@ -39,7 +39,9 @@ final class Meeting {
         return terminals;
     }
 
-    /** Whether an end can still name one more thing landed on: of the metal's link, of an installed or new conductor. */
+    /**
+     * Whether an end can still name one more thing landed on: of the metal's link, of an installed or new conductor.
+     */
     boolean canName() {
         int namers = installed.isEmpty() ? conductors.size() : installed.size();
         return !metals.isEmpty() || terminals.size() < namers;

@@ -32,8 +32,9 @@ final class Nearby<T> {
 
     /** A margin takes in places that count as the same, and the rounding of coordinates to doubles. */
     private static Envelope envelope(PlanSegment segment) {
-        Envelope envelope = new Envelope(segment.lowX(), segment.highX(), segment.lowY(), segment.highY());
-        envelope.expandBy(PlanSegment.SAME_PLACE);
+        Envelope envelope = new Envelope(
+                (double) segment.lowX(), (double) segment.highX(), (double) segment.lowY(), (double) segment.highY());
+        envelope.expandBy((double) PlanSegment.SAME_PLACE);
         return envelope;
     }
 }

@@ -105,9 +105,7 @@ final class Tie {
             int vertex = outward.get(i);
             TieEdge up = parent(vertex);
             long here = isTerminal(vertex) ? 1L << terminal(vertex) : 0;
-            long mask = children(vertex).stream()
-                    .mapToLong(this::beyond)
-                    .reduce(here, (x, y) -> x | y);
+            long mask = children(vertex).stream().mapToLong(this::beyond).reduce(here, (x, y) -> x | y);
             beyond.put(up, mask);
         }
     }

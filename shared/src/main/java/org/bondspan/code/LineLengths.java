@@ -46,7 +46,9 @@ public final class LineLengths {
                 Length.ofNanometres(between(a.height().nanometres(), b.height().nanometres(), distance, whole)));
     }
 
-    /** How far along the line a place lies, if it lies on it to within 0.05 ft; the first such where it passes twice. */
+    /**
+     * How far along the line a place lies, if it lies on it to within 0.05 ft; the first such where it passes twice.
+     */
     public static Optional<Length> findDistance(Line line, PlanPoint at, Length height) {
         List<LineVertex> vertices = line.vertices();
         LineVertex place = new LineVertex(at, height);

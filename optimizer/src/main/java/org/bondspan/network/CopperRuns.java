@@ -1,0 +1,99 @@
+package org.bondspan.network;
+
+import java.util.Arrays;
+import java.util.PriorityQueue;
+import java.util.function.IntPredicate;
+import org.bondspan.units.WireSize;
+
+/** The runs on which new copper may be laid, from node to node, for finding others as short. */
+final class CopperRuns {
+    static final long FAR = Long.MAX_VALUE;
+
+    private final Network network;
+    private final NetworkArrays arrays;
+    private final int[] firstOfNode;
+    private final int[] edges;
+
+    CopperRuns(Network network) {
+        this.network = network;
+        this.arrays = network.arrays();
+        this.firstOfNode = new int[network.nodeCount() + 1];
+        this.edges = new int[2 * arrays.edgeCount()];
+        for (int edge = 0; edge < arrays.edgeCount(); edge++) {
+            firstOfNode[arrays.from(edge) + 1]++;
+            firstOfNode[arrays.to(edge) + 1]++;
+        }
+        for (int node = 0; node < network.nodeCount(); node++) {
+            firstOfNode[node + 1] += firstOfNode[node];
+        }
+        int[] next = Arrays.copyOf(firstOfNode, network.nodeCount());
+        for (int edge = 0; edge < arrays.edgeCount(); edge++) {
+            edges[next[arrays.from(edge)]++] = edge;
+            edges[next[arrays.to(edge)]++] = edge;
+        }
+    }
+
+    int firstEdge(int node) {
+        return firstOfNode[node];
+    }
+
+    int endEdge(int node) {
+        return firstOfNode[node + 1];
+    }
+
+    /** The edge at an index between {@link #firstEdge} and {@link #endEdge}. */
+    int edge(int index) {
+        return edges[index];
+    }
+
+    int other(int edge, int node) {
+        return arrays.from(edge) == node ? arrays.to(edge) : arrays.from(edge);
+    }
+
+    /** Whether new copper of that size may follow the edge. */
+    boolean takes(int edge, WireSize size) {
+        return arrays.kind(edge) != EdgeKind.INSTALLED
+                && arrays.largest(edge).map(most -> most.isAtLeast(size)).orElse(true);
+    }
+
+    /** New copper that the edge costs at that size. */
+    long length(int edge, WireSize size) {
+        boolean free = arrays.freeUpTo(edge).map(most -> most.isAtLeast(size)).orElse(false);
+        return free ? 0 : arrays.length(edge);
+    }
+
+    private record Reached(int node, long length) {}
+
+    /**
+     * Shortest copper from a node to every other.
+     *
+     * @param mayEnter nodes that may be entered; metal is entered but not passed
+     * @param most nothing longer is looked for
+     * @return by node; {@link #FAR} where there is none
+     */
+    long[] distances(int from, WireSize size, IntPredicate mayEnter, long most) {
+        long[] distance = new long[network.nodeCount()];
+        Arrays.fill(distance, FAR);
+        PriorityQueue<Reached> queue = new PriorityQueue<>((a, b) -> Long.compare(a.length, b.length));
+        distance[from] = 0;
+        queue.add(new Reached(from, 0));
+        while (!queue.isEmpty()) {
+            Reached here = queue.remove();
+            boolean metalOnTheWay = network.isMetal(here.node) && here.node != from;
+            if (here.length > distance[here.node] || metalOnTheWay) {
+                continue;
+            }
+            for (int i = firstEdge(here.node); i < endEdge(here.node); i++) {
+                int next = other(edges[i], here.node);
+                if (takes(edges[i], size) && mayEnter.test(next)) {
+                    long length = here.length + length(edges[i], size);
+                    if (length <= most && length < distance[next]) {
+                        distance[next] = length;
+                        queue.add(new Reached(next, length));
+                    }
+                }
+            }
+        }
+        return distance;
+    }
+}

@@ -1,0 +1,158 @@
+package org.bondspan.network;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.bondspan.code.Carrier;
+import org.bondspan.code.GroundingElectrodeSystem;
+import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.SiteFindings;
+import org.bondspan.code.StandingCautions;
+import org.bondspan.finding.Finding;
+import org.bondspan.finding.Severity;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.Copper;
+import org.bondspan.layout.Joint;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Link;
+import org.bondspan.layout.SizeTotal;
+import org.bondspan.layout.Status;
+import org.bondspan.site.Evidence;
+import org.bondspan.site.Site;
+import org.bondspan.solve.Outcome;
+import org.bondspan.solve.Solver;
+import org.bondspan.units.Length;
+import org.bondspan.units.Weight;
+import org.bondspan.units.WireSize;
+
+/** The least-copper interconnection of a site: network, proof, and the answer in the site's terms. */
+public final class Interconnection {
+    private final Site site;
+    private final GroundingElectrodeSystem system;
+    private final MediaThatMayCarry media;
+    private final Network network;
+    private final RouteProblem problem;
+
+    private Interconnection(Site site) {
+        this.site = site;
+        this.system = GroundingElectrodeSystem.of(site);
+        this.media = MediaThatMayCarry.of(site);
+        this.network = NetworkBuilder.build(site, system, media);
+        this.problem = new RouteProblem(network, system.obligations());
+    }
+
+    /**
+     * Routes a site.
+     *
+     * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
+     */
+    public static Layout of(Site site) {
+        return new Interconnection(site).route();
+    }
+
+    private Layout route() {
+        Outcome outcome = Solver.solve(problem.toIntegers());
+        if (outcome instanceof Outcome.Least least) {
+            ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
+            return tied(new Straightening(problem).straighten(chosen));
+        }
+        return impossible();
+    }
+
+    private Layout tied(ChosenTree chosen) {
+        Tie tie = new Tie(problem, chosen);
+        List<Stretch> stretches = Stretches.of(tie);
+        Meetings meetings = new Meetings(tie, stretches);
+        Places places = new Places(problem, tie);
+        Conductors naming = new Conductors(problem, tie, meetings, places);
+        List<Link> links = new Links(problem, media, tie, meetings, places).list(stretches);
+        List<Conductor> conductors = new ArrayList<>(naming.conductors());
+        conductors.addAll(new PipeJumpers(site, problem.need()).list(system, media));
+        States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
+        return layout(Status.LEAST, states, conductors, links, naming.joints(), findings(links));
+    }
+
+    private Layout impossible() {
+        Reach reach = new Reach(problem);
+        List<Finding> findings = new ArrayList<>(reach.findings());
+        findings.addAll(SiteFindings.of(site, system));
+        States states = States.unreached(site, system, reach.unreached());
+        return layout(Status.IMPOSSIBLE, states, List.of(), List.of(), List.of(), findings);
+    }
+
+    private List<Finding> findings(List<Link> links) {
+        List<Finding> findings = new ArrayList<>(SiteFindings.of(site, system));
+        Set<String> carrying = links.stream().map(Link::path).collect(Collectors.toCollection(LinkedHashSet::new));
+        for (Carrier carrier : media.carriers()) {
+            if (carrying.contains(carrier.path().id())) {
+                findings.addAll(SiteFindings.whereItCarries(carrier));
+            }
+        }
+        network.obliqueLevels()
+                .forEach(level -> findings.add(new Finding(
+                        "geometry",
+                        Severity.NOTE,
+                        level,
+                        "Something on this open floor is oblique to x and y: the answer is least over runs parallel to x and y"
+                                + " through the places of the plan.")));
+        return findings;
+    }
+
+    private Layout layout(
+            Status status,
+            States states,
+            List<Conductor> conductors,
+            List<Link> links,
+            List<Joint> joints,
+            List<Finding> findings) {
+        List<SizeTotal> sizes = totals(conductors);
+        Optional<Copper> copper = status == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
+        return new Layout(
+                site.name(),
+                site.adoption(),
+                site.codeEdition(),
+                site.lengthUnit(),
+                status,
+                copper,
+                sizes,
+                copper.map(Copper::weight),
+                BigDecimal.ZERO,
+                conductors,
+                links,
+                joints,
+                states.services(),
+                states.electrodes(),
+                states.bonds(),
+                media.excluded(),
+                findings.stream()
+                        .sorted(Comparator.comparing(Finding::severity))
+                        .toList(),
+                site.evidence().stream().filter(Evidence::isAssumed).toList(),
+                StandingCautions.NOT_CHECKED,
+                StandingCautions.CAUTIONS);
+    }
+
+    private static List<SizeTotal> totals(Collection<Conductor> conductors) {
+        Map<WireSize, Length> bySize = new TreeMap<>(Comparator.reverseOrder());
+        conductors.forEach(
+                conductor -> bySize.merge(conductor.size(), conductor.length().total(), Length::plus));
+        return bySize.entrySet().stream()
+                .map(entry ->
+                        new SizeTotal(entry.getKey(), entry.getValue(), Weight.of(entry.getKey(), entry.getValue())))
+                .toList();
+    }
+
+    private Copper copper(List<SizeTotal> sizes) {
+        Length length = sizes.stream().map(SizeTotal::length).reduce(Length.ZERO, Length::plus);
+        Weight weight = sizes.stream().map(SizeTotal::weight).reduce(Weight.ZERO, Weight::plus);
+        return new Copper(length, weight, length.increasedBy(site.wastePercent()));
+    }
+}

@@ -1,0 +1,178 @@
+package org.bondspan.network;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.bondspan.units.WireSize;
+
+/** Looks for a place that costs the same and lets the three runs of a joint bend less in all. */
+final class JointMove {
+    private final RouteProblem problem;
+    private final Network network;
+    private final CopperRuns runs;
+    private final int joint;
+    private final List<Run> meeting;
+
+    JointMove(RouteProblem problem, CopperRuns runs, int joint, List<Run> meeting) {
+        this.problem = problem;
+        this.network = problem.network();
+        this.runs = runs;
+        this.joint = joint;
+        this.meeting = meeting;
+    }
+
+    /**
+     * Moves the joint where that takes out bends.
+     *
+     * @param ranks the rank of each edge of the tree; changed in place
+     * @param treeNodes all nodes of the tree
+     * @return whether it moved
+     */
+    boolean apply(Map<Integer, Integer> ranks, Set<Integer> treeNodes) {
+        int bends = meeting.stream()
+                .mapToInt(run -> Straightening.bends(run, network.arrays()))
+                .sum();
+        if (bends == 0) {
+            return false;
+        }
+        Set<Integer> taken = new HashSet<>(treeNodes);
+        meeting.forEach(run -> run.edges().forEach(edge -> {
+            taken.remove(network.arrays().from(edge));
+            taken.remove(network.arrays().to(edge));
+        }));
+        List<long[]> distances = new ArrayList<>();
+        for (Run run : meeting) {
+            WireSize size = problem.size(run.rank());
+            distances.add(runs.distances(end(run), size, node -> !taken.contains(node), weight() / rate(run)));
+        }
+        List<Integer> candidates = candidates(distances);
+        List<FewestBends> searches = new ArrayList<>();
+        for (int i = 0; i < meeting.size(); i++) {
+            Set<Integer> useful = backward(
+                    candidates, distances.get(i), problem.size(meeting.get(i).rank()));
+            searches.add(new FewestBends(
+                    network,
+                    runs,
+                    end(meeting.get(i)),
+                    problem.size(meeting.get(i).rank()),
+                    useful::contains));
+        }
+        return moveToBest(candidates, searches, bends, ranks);
+    }
+
+    private boolean moveToBest(
+            List<Integer> candidates, List<FewestBends> searches, int bends, Map<Integer, Integer> ranks) {
+        int fewest = bends;
+        List<List<Integer>> chosen = List.of();
+        for (int candidate : candidates) {
+            int sum = searches.stream()
+                    .mapToInt(search -> search.findBends(candidate).orElse(bends))
+                    .sum();
+            if (sum < fewest) {
+                List<List<Integer>> paths =
+                        searches.stream().map(search -> search.path(candidate)).toList();
+                if (areApart(paths, candidate)) {
+                    fewest = sum;
+                    chosen = paths;
+                }
+            }
+        }
+        if (chosen.isEmpty()) {
+            return false;
+        }
+        meeting.forEach(run -> run.edges().forEach(ranks::remove));
+        for (int i = 0; i < meeting.size(); i++) {
+            int rank = meeting.get(i).rank();
+            chosen.get(i).forEach(edge -> ranks.put(edge, rank));
+        }
+        return true;
+    }
+
+    private int end(Run run) {
+        return run.otherEnd(joint);
+    }
+
+    private long rate(Run run) {
+        return problem.size(run.rank()).tenthPoundsPerThousandFeet();
+    }
+
+    private long length(Run run) {
+        return run.edges().stream()
+                .mapToLong(edge -> runs.length(edge, problem.size(run.rank())))
+                .sum();
+    }
+
+    private long weight() {
+        return meeting.stream()
+                .mapToLong(run -> Math.multiplyExact(rate(run), length(run)))
+                .sum();
+    }
+
+    private long length() {
+        return meeting.stream().mapToLong(this::length).sum();
+    }
+
+    /** Places where the three runs weigh and measure what they do now. */
+    private List<Integer> candidates(List<long[]> distances) {
+        long weight = weight();
+        long length = length();
+        List<Integer> candidates = new ArrayList<>();
+        for (int node = 0; node < network.placeCount(); node++) {
+            long weightHere = 0;
+            long lengthHere = 0;
+            for (int i = 0; i < distances.size(); i++) {
+                long distance = distances.get(i)[node];
+                if (distance == CopperRuns.FAR || weightHere > weight) {
+                    weightHere = CopperRuns.FAR;
+                    break;
+                }
+                weightHere += rate(meeting.get(i)) * distance;
+                lengthHere += distance;
+            }
+            if (weightHere == weight && lengthHere == length) {
+                candidates.add(node);
+            }
+        }
+        return candidates;
+    }
+
+    /** All nodes on shortest runs to the candidates. */
+    private Set<Integer> backward(List<Integer> candidates, long[] distance, WireSize size) {
+        Set<Integer> useful = new HashSet<>(candidates);
+        Deque<Integer> open = new ArrayDeque<>(candidates);
+        while (!open.isEmpty()) {
+            int node = open.remove();
+            for (int i = runs.firstEdge(node); i < runs.endEdge(node); i++) {
+                int edge = runs.edge(i);
+                int before = runs.other(edge, node);
+                boolean shortest = runs.takes(edge, size)
+                        && distance[before] != CopperRuns.FAR
+                        && distance[before] + runs.length(edge, size) == distance[node];
+                if (shortest && useful.add(before)) {
+                    open.add(before);
+                }
+            }
+        }
+        return useful;
+    }
+
+    private boolean areApart(List<List<Integer>> paths, int meetingPlace) {
+        Set<Integer> nodes = new HashSet<>();
+        int counted = 0;
+        for (List<Integer> path : paths) {
+            Set<Integer> own = new HashSet<>();
+            path.forEach(edge -> {
+                own.add(network.arrays().from(edge));
+                own.add(network.arrays().to(edge));
+            });
+            own.remove(meetingPlace);
+            nodes.addAll(own);
+            counted += own.size();
+        }
+        return counted == nodes.size();
+    }
+}

@@ -1,0 +1,85 @@
+package org.bondspan.network;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.code.GroundingElectrodeSystem;
+import org.bondspan.code.Landing;
+import org.bondspan.code.LineLengths;
+import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.Need;
+import org.bondspan.code.Rule;
+import org.bondspan.code.StretchNeed;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.End;
+import org.bondspan.layout.Protection;
+import org.bondspan.layout.Role;
+import org.bondspan.layout.RunLength;
+import org.bondspan.site.LineVertex;
+import org.bondspan.site.Position;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath.Break;
+import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.units.Length;
+import org.bondspan.units.WireSize;
+
+/**
+ * Jumpers around meters and the like in every pipe that must be connected, 250.53(D)(1), 250.68(B), at the size of the
+ * pipe's bond; whether the tie passes them or not.
+ */
+final class PipeJumpers {
+    private final Site site;
+    private final WireSize size;
+
+    PipeJumpers(Site site, StretchNeed need) {
+        this.site = site;
+        this.size = need.ofWhole(Need.TABLE);
+    }
+
+    List<Conductor> list(GroundingElectrodeSystem system, MediaThatMayCarry media) {
+        List<Conductor> jumpers = new ArrayList<>();
+        for (WaterPiping pipe : site.listPaths(WaterPiping.class)) {
+            boolean bonded = system.obligations().stream()
+                    .flatMap(obligation -> obligation.landings().stream())
+                    .anyMatch(landing ->
+                            landing instanceof Landing.AlongPath && landing.of().equals(pipe.id()));
+            if (bonded || media.find(pipe.id()).isPresent()) {
+                pipe.breaks().stream()
+                        .filter(gap -> !gap.installed())
+                        .forEach(gap -> jumpers.add(jumper(pipe, gap, "B" + (jumpers.size() + 1))));
+            }
+        }
+        return jumpers;
+    }
+
+    private Conductor jumper(WaterPiping pipe, Break gap, String id) {
+        End place = new End.OnPath(pipe.id(), Optional.of(gap.distance()));
+        return new Conductor(
+                id,
+                size,
+                Role.BONDING_JUMPER,
+                size.isAtLeast(WireSize.AWG_6) ? Protection.NONE : Protection.RACEWAY,
+                place,
+                place,
+                List.of(position(pipe, gap.distance())),
+                new RunLength(Length.ZERO, Length.ZERO, Length.ZERO, gap.jumper()),
+                List.of(pipe.id()),
+                List.of(Rule.PIPE_CONTINUITY.section(), Rule.EFFECTIVE_PATH.section(), Rule.CONDUCTOR_SIZE.section()),
+                "jumper around the " + gap.kind() + " in " + pipe.id() + ", at the size of the pipe's bond");
+    }
+
+    private static Position position(WaterPiping pipe, Length distance) {
+        List<LineVertex> vertices = pipe.line().vertices();
+        Length rest = distance;
+        LineVertex place = vertices.get(vertices.size() - 1);
+        for (int i = 1; i < vertices.size(); i++) {
+            Length run = LineLengths.between(vertices.get(i - 1), vertices.get(i));
+            if (!run.isLessThan(rest)) {
+                place = LineLengths.along(vertices.get(i - 1), vertices.get(i), rest);
+                break;
+            }
+            rest = rest.minus(run);
+        }
+        return new Position(pipe.line().level(), place.at(), place.height());
+    }
+}

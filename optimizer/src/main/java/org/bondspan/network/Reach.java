@@ -1,0 +1,186 @@
+package org.bondspan.network;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.bondspan.code.Landing;
+import org.bondspan.code.Obligation;
+import org.bondspan.code.Rule;
+import org.bondspan.finding.Finding;
+import org.bondspan.finding.Severity;
+import org.bondspan.site.LineVertex;
+import org.bondspan.site.Position;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
+import org.bondspan.units.Length;
+import org.bondspan.units.Numbers;
+import org.bondspan.units.WireSize;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.ConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.Pseudograph;
+
+/** Why there is no interconnection: what cannot be reached from the first service, and where copper may run nearest. */
+final class Reach {
+    private final RouteProblem problem;
+    private final Network network;
+    private final Site site;
+    private final Set<Integer> anySize;
+    private final List<Integer> unreachable = new ArrayList<>();
+
+    Reach(RouteProblem problem) {
+        this.problem = problem;
+        this.network = problem.network();
+        this.site = network.site();
+        this.anySize = reachable(WireSize.AWG_14);
+        for (int t = 0; t < problem.terminalCount(); t++) {
+            if (!isReached(t, reachable(problem.need().across(1L << t)))) {
+                unreachable.add(t);
+            }
+        }
+    }
+
+    /** Nodes that copper of a size reaches from the first service. */
+    private Set<Integer> reachable(WireSize size) {
+        NetworkArrays arrays = network.arrays();
+        Graph<Integer, DefaultEdge> graph = new Pseudograph<>(DefaultEdge.class);
+        IntStream.range(0, network.nodeCount()).forEach(graph::addVertex);
+        for (int edge = 0; edge < arrays.edgeCount(); edge++) {
+            if (arrays.largest(edge).map(most -> most.isAtLeast(size)).orElse(true)) {
+                graph.addEdge(arrays.from(edge), arrays.to(edge));
+            }
+        }
+        ConnectivityInspector<Integer, DefaultEdge> parts = new ConnectivityInspector<>(graph);
+        Set<Integer> reached = new LinkedHashSet<>();
+        problem.attachments(0).forEach(way -> reached.addAll(parts.connectedSetOf(way.node())));
+        return reached;
+    }
+
+    private boolean isReached(int terminal, Set<Integer> nodes) {
+        if (terminal == 0) {
+            return nodes.size() > problem.attachments(0).size() || problem.terminalCount() == 1;
+        }
+        return problem.attachments(terminal).stream().anyMatch(way -> nodes.contains(way.node()));
+    }
+
+    /** Ids of what cannot be reached, members of a choice one by one. */
+    Set<String> unreached() {
+        Set<String> ids = new LinkedHashSet<>();
+        unreachable.stream()
+                .filter(t -> !problem.isService(t))
+                .forEach(t -> ids.addAll(problem.obligation(t).members()));
+        return ids;
+    }
+
+    /** A violation for each thing that cannot be reached. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        for (int terminal : unreachable) {
+            if (problem.isService(terminal)) {
+                findings.add(
+                        violation(Rule.COMMON_SYSTEM, problem.service(terminal).id(), terminal));
+            } else {
+                Obligation obligation = problem.obligation(terminal);
+                obligation.members().forEach(id -> findings.add(violation(obligation.rule(), id, terminal)));
+            }
+        }
+        if (findings.isEmpty()) {
+            findings.add(new Finding(
+                    Rule.SEVERAL_DISCONNECTS.section(),
+                    Severity.VIOLATION,
+                    site.services().get(0).id(),
+                    "Each thing can be reached by itself, but what carries is too small for the sum of the services."));
+        }
+        return findings;
+    }
+
+    private Finding violation(Rule rule, String id, int terminal) {
+        return new Finding(section(rule), Severity.VIOLATION, id, id + " cannot be reached: " + reason(id, terminal));
+    }
+
+    /** Frames that 250.52(A)(2) makes electrodes are missed as electrodes. */
+    private static String section(Rule rule) {
+        return rule == Rule.IN_GROUND_METAL ? Rule.ELECTRODE_SYSTEM.section() : rule.section();
+    }
+
+    private String reason(String id, int terminal) {
+        if (isReached(terminal, anySize)) {
+            return "what carries on the only way to it is smaller than the "
+                    + problem.need().across(1L << terminal).label() + " that it needs.";
+        }
+        Optional<Position> place = findPlace(id, terminal);
+        if (place.isEmpty()) {
+            return "no place is drawn at which a conductor may land on it.";
+        }
+        String from = terminal == 0 ? "no permitted place for copper meets " : "no permitted way for copper leads to ";
+        return from + print(place.get()) + "." + nearest(place.get(), terminal);
+    }
+
+    private Optional<Position> findPlace(String id, int terminal) {
+        Optional<Position> connection = problem.attachments(terminal).stream()
+                .map(Attachment::landing)
+                .filter(landing -> landing.of().equals(id))
+                .flatMap(landing -> landing instanceof Landing.AtConnection at
+                        ? Stream.of(at.connection().position())
+                        : Stream.empty())
+                .findFirst();
+        return connection.or(() -> site.paths().stream()
+                .filter(path -> path.id().equals(id) || leadsTo(path, terminal))
+                .flatMap(path -> firstPlace(path).stream())
+                .findFirst());
+    }
+
+    private boolean leadsTo(SitePath path, int terminal) {
+        return problem.attachments(terminal).stream()
+                .anyMatch(way -> way.landing() instanceof Landing.WithCarrier with
+                        && with.path().equals(path.id()));
+    }
+
+    private static Optional<Position> firstPlace(SitePath path) {
+        if (path instanceof SitePath.StructuralFrame frame && !frame.columns().isEmpty()) {
+            return Optional.of(
+                    new Position(frame.levels().get(0), frame.columns().get(0), frame.bottom()));
+        }
+        if (path instanceof SitePath.WaterPiping pipe) {
+            LineVertex entrance = pipe.line().vertices().get(0);
+            return Optional.of(new Position(pipe.line().level(), entrance.at(), entrance.height()));
+        }
+        return Optional.empty();
+    }
+
+    private String nearest(Position from, int terminal) {
+        long elevation = site.level(from.level()).floor().plus(from.height()).nanometres();
+        Set<Integer> candidates =
+                terminal == 0 ? IntStream.range(0, network.placeCount()).boxed().collect(Collectors.toSet()) : anySize;
+        Set<Integer> own =
+                problem.attachments(terminal).stream().map(Attachment::node).collect(Collectors.toSet());
+        return candidates.stream()
+                .filter(node -> !network.isMetal(node) && !own.contains(node))
+                .min(Comparator.<Integer, Length>comparing(node -> distance(from, elevation, node))
+                        .thenComparing(Comparator.naturalOrder()))
+                .map(node -> " The nearest place where copper may run is " + print(network.position(node)) + ", "
+                        + Numbers.print(distance(from, elevation, node), site.lengthUnit()) + " away.")
+                .orElse(" Nothing on the site lets copper run from the first service.");
+    }
+
+    private Length distance(Position from, long elevation, int node) {
+        NetworkArrays arrays = network.arrays();
+        return Length.ofRun(
+                arrays.at(node).x() - from.at().x(),
+                arrays.at(node).y() - from.at().y(),
+                arrays.elevation(node) - elevation);
+    }
+
+    private String print(Position position) {
+        String x = Numbers.print(Length.ofNanometres(position.at().x()).in(site.lengthUnit()));
+        String y = Numbers.print(Length.ofNanometres(position.at().y()).in(site.lengthUnit()));
+        return "(" + x + ", " + y + ") on level " + position.level() + " at height "
+                + Numbers.print(position.height(), site.lengthUnit());
+    }
+}

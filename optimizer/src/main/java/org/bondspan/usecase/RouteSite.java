@@ -1,0 +1,15 @@
+package org.bondspan.usecase;
+
+import org.bondspan.layout.Layout;
+import org.bondspan.network.Interconnection;
+import org.bondspan.site.Site;
+
+/** Finds the interconnection of a site with the least copper, proven least. */
+public final class RouteSite {
+    private RouteSite() {}
+
+    /** The answer; its status says whether there is one. */
+    public static Layout of(Site site) {
+        return Interconnection.of(site);
+    }
+}
