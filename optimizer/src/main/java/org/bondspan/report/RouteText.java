@@ -1,0 +1,230 @@
+package org.bondspan.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.layout.BondState;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.Copper;
+import org.bondspan.layout.ElectrodeState;
+import org.bondspan.layout.End;
+import org.bondspan.layout.Joint;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Link;
+import org.bondspan.layout.Protection;
+import org.bondspan.layout.SizeTotal;
+import org.bondspan.layout.State;
+import org.bondspan.site.Position;
+import org.bondspan.units.Length;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Numbers;
+
+/**
+ * The answer of {@code route} as an estimator reads it: what to buy, where it runs, what it connects, and why it is
+ * least.
+ */
+public final class RouteText {
+    private final Layout layout;
+    private final LengthUnit unit;
+    private final Places places;
+    private final Page page;
+    private final SharedSections shared;
+
+    private RouteText(Layout layout, Ink ink) {
+        this.layout = layout;
+        this.unit = layout.lengthUnit();
+        this.places = new Places(unit);
+        this.page = new Page(ink);
+        this.shared = new SharedSections(page);
+    }
+
+    /** Plain text, ending in a line break. */
+    public static String of(Layout layout) {
+        return of(layout, Ink.PLAIN);
+    }
+
+    public static String of(Layout layout, Ink ink) {
+        return new RouteText(layout, ink).text();
+    }
+
+    private String text() {
+        shared.title(layout.site(), layout.codeEdition(), layout.adoption());
+        verdict();
+        connected("Cannot be reached", State.UNREACHED);
+        sizes();
+        conductors();
+        links();
+        joints();
+        shared.services(layout.services());
+        connected("Connected", State.BONDED);
+        leftOut();
+        shared.excluded(layout.excluded());
+        shared.findings(layout.findings());
+        shared.closing(layout.assumed(), layout.notChecked(), layout.cautions());
+        return page.text();
+    }
+
+    private void verdict() {
+        page.line(0, "");
+        switch (layout.status()) {
+            case LEAST -> page.item(Tone.GOOD, "Least copper, proven:", amounts());
+            case BEST_FOUND ->
+                page.item(
+                        Tone.WARNING,
+                        "Best found, not proven least:",
+                        amounts() + " At most " + Numbers.print(layout.gapPercent()) + " % above the least.");
+            case IMPOSSIBLE ->
+                page.item(
+                        Tone.BAD,
+                        "Impossible:",
+                        "the site as drawn gives no lawful way to all that must be connected.");
+        }
+        long violations = SharedSections.violations(layout.findings());
+        if (violations > 0) {
+            page.item(Tone.BAD, SharedSections.count(violations, "violation"), "to mend, see FINDINGS.");
+        }
+    }
+
+    private String amounts() {
+        Copper copper = layout.copper().orElseThrow();
+        String bound = layout.lowerBound()
+                .map(weight -> " (bound " + Numbers.print(weight, unit) + ")")
+                .orElse("");
+        return Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit) + bound + ".";
+    }
+
+    private void sizes() {
+        Table table = new Table("size", ">length", ">weight");
+        for (SizeTotal total : layout.sizes()) {
+            table.add(total.size().label(), Numbers.print(total.length(), unit), Numbers.print(total.weight(), unit));
+        }
+        layout.copper().ifPresent(copper -> {
+            table.add("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit));
+            table.add("to buy", Numbers.print(copper.purchaseLength(), unit), "");
+        });
+        page.table("Bare copper; to buy includes waste", table);
+    }
+
+    private void conductors() {
+        Table table = new Table("id", "size", "role", ">plan", ">vertical", ">make-up", ">jumper", ">total");
+        for (Conductor conductor : layout.conductors()) {
+            table.add(
+                    List.of(
+                            conductor.id(),
+                            conductor.size().label(),
+                            SharedSections.words(conductor.role().label()),
+                            number(conductor.length().plan()),
+                            number(conductor.length().vertical()),
+                            number(conductor.length().makeUp()),
+                            number(conductor.length().jumper()),
+                            number(conductor.length().total())),
+                    remarks(conductor));
+        }
+        page.table("Conductors, in " + unit.symbol() + "; places are level (east, north, height)", table);
+    }
+
+    private List<String> remarks(Conductor conductor) {
+        List<String> remarks = new ArrayList<>();
+        remarks.add(places.of(conductor.from()) + " -> " + places.of(conductor.to()));
+        if (conductor.line().size() > 1) {
+            remarks.add("run: " + places.of(conductor.line()));
+        }
+        if (!conductor.serves().isEmpty()) {
+            remarks.add("serves: " + String.join(", ", conductor.serves()));
+        }
+        if (conductor.protection() == Protection.RACEWAY) {
+            remarks.add("in raceway or cable armor, being smaller than 6 AWG");
+        }
+        remarks.add("why: " + conductor.why() + " [" + String.join(", ", conductor.basis()) + "]");
+        return remarks;
+    }
+
+    private void links() {
+        Table table = new Table("path", "medium", ">along it", "rule");
+        for (Link link : layout.links()) {
+            table.add(
+                    List.of(
+                            link.path(),
+                            SharedSections.words(link.medium()),
+                            number(link.length()),
+                            String.join(", ", link.basis())),
+                    List.of(place(link.from(), link.fromPlace()) + " -> " + place(link.to(), link.toPlace())));
+        }
+        page.table("Carries without new copper, in " + unit.symbol(), table);
+    }
+
+    private String place(End end, Optional<Position> position) {
+        String at = position.map(place -> " at " + places.of(place)).orElse("");
+        return places.of(end) + at;
+    }
+
+    private void joints() {
+        Table table = new Table("id", "method", "conductors", "place", "rule");
+        for (Joint joint : layout.joints()) {
+            table.add(
+                    joint.id(),
+                    joint.method(),
+                    String.join(", ", joint.conductors()),
+                    places.of(joint.place()),
+                    String.join(", ", joint.basis()));
+        }
+        page.table("Joints", table);
+    }
+
+    private void connected(String heading, State state) {
+        Table table = new Table("id", "what", "copper needed", "rule", "by way of");
+        for (ElectrodeState electrode : layout.electrodes()) {
+            if (electrode.state() == state) {
+                table.add(
+                        List.of(
+                                electrode.id(),
+                                SharedSections.words(electrode.type()),
+                                SharedSections.need(electrode.need()),
+                                String.join(", ", electrode.basis()),
+                                String.join(" > ", electrode.way())),
+                        List.of(electrode.reason()));
+            }
+        }
+        for (BondState bond : layout.bonds()) {
+            if (bond.state() == state) {
+                table.add(
+                        List.of(
+                                bond.path(),
+                                "bond",
+                                SharedSections.need(bond.need()),
+                                String.join(", ", bond.basis()),
+                                String.join(" > ", bond.way())),
+                        List.of(bond.reason()));
+            }
+        }
+        page.table(heading, table);
+    }
+
+    private void leftOut() {
+        Table table = new Table("id", "what", "rule");
+        for (ElectrodeState electrode : layout.electrodes()) {
+            if (isLeftOut(electrode.state())) {
+                table.add(
+                        List.of(
+                                electrode.id(),
+                                SharedSections.words(electrode.type()),
+                                String.join(", ", electrode.basis())),
+                        List.of(electrode.reason()));
+            }
+        }
+        for (BondState bond : layout.bonds()) {
+            if (isLeftOut(bond.state())) {
+                table.add(List.of(bond.path(), "bond", String.join(", ", bond.basis())), List.of(bond.reason()));
+            }
+        }
+        page.table("Left out, and why", table);
+    }
+
+    private static boolean isLeftOut(State state) {
+        return state == State.NOT_NEEDED || state == State.NOT_AN_ELECTRODE;
+    }
+
+    private String number(Length length) {
+        return Numbers.print(length.in(unit));
+    }
+}
