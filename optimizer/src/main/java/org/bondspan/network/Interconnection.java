@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.Rule;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
@@ -98,7 +99,7 @@ public final class Interconnection {
         }
         network.obliqueLevels()
                 .forEach(level -> findings.add(new Finding(
-                        "geometry",
+                        Rule.GEOMETRY.section(),
                         Severity.NOTE,
                         level,
                         "Something on this open floor is oblique to x and y: the answer is least over runs parallel to x and y"

@@ -41,6 +41,7 @@ public enum Rule {
     UNBROKEN(
             "250.64(C)",
             "the grounding electrode conductor is unbroken, or joined by irreversible or exothermic means"),
+    RACEWAY_BOND("250.64(E)", "a ferrous raceway around the conductor is bonded to it at both ends"),
     SEVERAL_DISCONNECTS(
             "250.64(D)(1)",
             "several disconnects of one supply: the common conductor by their sum, each tap by its own"),
@@ -63,7 +64,9 @@ public enum Rule {
     PIPING_BOND("250.104(A)", "metal water piping is bonded"),
     FRAME_BOND("250.104(C)", "exposed structural metal joined to a frame is bonded"),
     SUPPLY_SIDE_TABLE("250.102(C)(1)", "beyond the table, 12.5 percent of the area of the phase conductors"),
-    NO_PARALLEL("310.10", "grounding electrode conductors are not run as smaller conductors in parallel");
+    LENGTH("length", "no section: a stated length cannot be shorter than the run"),
+    GEOMETRY("geometry", "no section: how the plan is drawn bears on the answer"),
+    NO_PARALLEL("310.10(G)", "grounding electrode conductors are not run as smaller conductors in parallel");
 
     private final String section;
     private final String says;
@@ -93,7 +96,7 @@ public enum Rule {
                                 ? "The " + edition.year()
                                         + " text does not yet name rebar; Bondspan keeps it out in every edition."
                                 : null;
-                    case NO_PARALLEL -> before2020 ? "310.10(H) in the " + edition.year() + " edition." : "310.10(G).";
+                    case NO_PARALLEL -> before2020 ? "It is 310.10(H) in the " + edition.year() + " edition." : null;
                     case WATER_PIPE_FIVE_FEET ->
                         edition.isBefore(CodeEdition.NEC_2023)
                                 ? "Measuring the 5 ft along the pipe came with the 2023 text; Bondspan does so in every edition."

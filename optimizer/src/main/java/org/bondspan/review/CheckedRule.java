@@ -1,0 +1,53 @@
+package org.bondspan.review;
+
+import org.bondspan.code.Rule;
+
+/** The dictionary of checks: what a review looks at, in the words of the trade, each with its section. */
+public enum CheckedRule {
+    NOT_CONNECTED(Rule.ELECTRODE_SYSTEM, "every electrode that must be connected has a way to every service"),
+    FRAME_NOT_BONDED(Rule.FRAME_BOND, "every frame that must be bonded has a way to every service"),
+    PIPING_NOT_BONDED(Rule.PIPING_BOND, "all metal water piping has a way to every service"),
+    SEVERAL_SYSTEMS(Rule.COMMON_SYSTEM, "all services are tied to one grounding electrode system"),
+    REBAR_AS_LINK(Rule.ELECTRODE_BONDING_JUMPER, "footing rebar joins nothing to anything"),
+    THROUGH_CONCRETE_ENCASED(
+            Rule.ELECTRODE_BONDING_JUMPER, "no way passes through a concrete-encased electrode, at one stub or two"),
+    RING_WITHOUT_LEAVE(
+            Rule.ELECTRODE_BONDING_JUMPER, "a ring joins other electrodes only where the site gives it leave"),
+    GAS_PIPE_AS_LINK(Rule.NOT_AN_ELECTRODE, "gas pipe joins nothing to anything"),
+    OTHER_METAL_AS_LINK(Rule.FRAME_AND_PIPE, "roof deck and other metal join nothing to anything"),
+    FRAME_AS_LINK(Rule.STRUCTURAL_FRAME, "a frame carries only where it is continuous and may"),
+    PIPE_TOO_FAR_IN(
+            Rule.WATER_PIPE_FIVE_FEET, "water pipe carries only within 5 ft of its entrance, or as far as it may"),
+    BREAK_WITHOUT_JUMPER(Rule.PIPE_CONTINUITY, "every meter and the like in a connected pipe has a jumper around it"),
+    CARRIER_TOO_SMALL(Rule.CONDUCTOR_SIZE, "a ring or installed conductor carries only up to its own size"),
+    CONDUCTOR_TOO_SMALL(Rule.CONDUCTOR_SIZE, "every conductor has the size that it needs"),
+    SIDE_BY_SIDE(Rule.NO_PARALLEL, "no smaller conductors run side by side in place of one"),
+    ALUMINUM_PLACES(
+            Rule.ALUMINUM_PLACES, "aluminum is not buried and does not end outdoors within 18 in of the earth"),
+    UNPROTECTED(
+            Rule.PROTECTION, "smaller than 6 AWG runs in raceway; larger does so where it is exposed to damage"),
+    MECHANICAL_JOINT(Rule.UNBROKEN, "no mechanical joint in a grounding electrode conductor"),
+    RACEWAY_NOT_BONDED(Rule.RACEWAY_BOND, "a ferrous raceway is bonded to its conductor at both ends"),
+    SITE_FINDING(Rule.WATER_PIPE_SUPPLEMENT, "what is to be said of the site whatever the route, 250.53"),
+    LARGER_THAN_NEEDED(Rule.CONDUCTOR_SIZE, "no conductor is larger than it need be"),
+    LENGTH_TOO_SHORT(Rule.LENGTH, "no stated length is below what the line or the ends need"),
+    OFF_THE_PLAN(Rule.GEOMETRY, "no line passes a closed area or leaves the outline");
+
+    private final Rule rule;
+    private final String asks;
+
+    CheckedRule(Rule rule, String asks) {
+        this.rule = rule;
+        this.asks = asks;
+    }
+
+    /** The section behind the check. */
+    public Rule rule() {
+        return rule;
+    }
+
+    /** What the check asks of a route. */
+    public String asks() {
+        return asks;
+    }
+}
