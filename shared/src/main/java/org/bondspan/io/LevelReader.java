@@ -31,8 +31,8 @@ final class LevelReader {
     static Riser riser(Fields fields) {
         Riser riser = new Riser(
                 fields.id(Kind.RISER), Drawn.in(fields).at(), Drawn.in(fields).levels());
-        boolean listed = fields.findList("levels").isPresent();
-        if (riser.levels().size() < 2 && (listed || fields.scope().levels().size() == 1)) {
+        if (riser.levels().size() == 1
+                && (fields.has("levels") || fields.scope().levels().size() == 1)) {
             fields.report("levels", "names fewer than two levels", "Name the levels that the riser joins");
         }
         return riser;
