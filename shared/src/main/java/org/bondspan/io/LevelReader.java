@@ -14,7 +14,7 @@ final class LevelReader {
         return new Level(
                 fields.id(Kind.LEVEL),
                 fields.findLength("floor").orElse(Length.ZERO),
-                Drawn.in(fields).outline(),
+                OutlineReader.read(fields),
                 fields.findObject("open", "open floor", LevelReader::openHeight).flatMap(height -> height),
                 fields.each("closedAreas", "closed area", LevelReader::closedArea));
     }
@@ -25,7 +25,7 @@ final class LevelReader {
     }
 
     private static ClosedArea closedArea(Fields fields) {
-        return new ClosedArea(fields.id(Kind.CLOSED_AREA), Drawn.in(fields).outline());
+        return new ClosedArea(fields.id(Kind.CLOSED_AREA), OutlineReader.read(fields));
     }
 
     static Riser riser(Fields fields) {
