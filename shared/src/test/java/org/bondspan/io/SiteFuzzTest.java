@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class SiteFuzzTest {
     private static final Pattern TOKEN = Pattern.compile("\"[^\"]*\"|-?[0-9.]+|true|false|[\\[\\]{},:]|\\s+");
+    private static final Pattern WORD = Pattern.compile("\".*|-?[0-9.]+|true|false");
     private static final List<String> STRANGERS = List.of(
             "null",
             "true",
@@ -58,24 +59,46 @@ class SiteFuzzTest {
         }
     }
 
+    /** One text in four is damaged anywhere, the others in their names and values, so that they mostly stay JSON. */
     private static String damaged(SplittableRandom random) {
         List<String> tokens = new ArrayList<>(GOOD);
-        int damages = 1 + random.nextInt(4);
+        boolean anywhere = random.nextInt(4) == 0;
+        int damages = 1 + random.nextInt(3);
         for (int i = 0; i < damages; i++) {
             int at = random.nextInt(tokens.size() - 1);
-            switch (random.nextInt(5)) {
-                case 0 -> tokens.remove(at);
-                case 1 -> tokens.set(at, STRANGERS.get(random.nextInt(STRANGERS.size())));
-                case 2 -> tokens.set(at, tokens.get(random.nextInt(tokens.size())));
-                case 3 -> swapLikeTokens(tokens, at, random);
-                default -> replaceValue(tokens, at);
+            if (anywhere) {
+                damageAnywhere(tokens, at, random);
+            } else {
+                damageWord(tokens, at, random);
             }
         }
         String text = String.join("", tokens);
-        return random.nextInt(10) == 0 ? text.substring(0, random.nextInt(text.length())) : text;
+        return anywhere && random.nextInt(4) == 0 ? text.substring(0, random.nextInt(text.length())) : text;
     }
 
-    /** Keeps the text JSON mostly: a text for a text, a number for a number. */
+    private static void damageAnywhere(List<String> tokens, int at, SplittableRandom random) {
+        switch (random.nextInt(3)) {
+            case 0 -> tokens.remove(at);
+            case 1 -> tokens.set(at, STRANGERS.get(random.nextInt(STRANGERS.size())));
+            default -> tokens.set(at, tokens.get(random.nextInt(tokens.size())));
+        }
+    }
+
+    private static void damageWord(List<String> tokens, int from, SplittableRandom random) {
+        int at = from;
+        while (!WORD.matcher(tokens.get(at)).matches()) {
+            at = (at + 1) % tokens.size();
+        }
+        boolean isName = at + 1 < tokens.size() && tokens.get(at + 1).equals(":");
+        switch (random.nextInt(isName ? 2 : 4)) {
+            case 0 -> swapLikeTokens(tokens, at, random);
+            case 1 -> tokens.set(at, tokens.get(at).replaceFirst("[a-z1]", "2"));
+            case 2 -> tokens.set(at, STRANGERS.get(random.nextInt(STRANGERS.size())));
+            default -> tokens.set(at, Character.isDigit(tokens.get(at).charAt(0)) ? "-" + tokens.get(at) : "\"E1\"");
+        }
+    }
+
+    /** A text for a text, a number for a number. */
     private static void swapLikeTokens(List<String> tokens, int at, SplittableRandom random) {
         char kind = tokens.get(at).charAt(0);
         List<Integer> like = new ArrayList<>();
@@ -89,15 +112,6 @@ class SiteFuzzTest {
         String kept = tokens.get(at);
         tokens.set(at, tokens.get(with));
         tokens.set(with, kept);
-    }
-
-    private static void replaceValue(List<String> tokens, int at) {
-        for (int i = at; i < tokens.size(); i++) {
-            if (Character.isDigit(tokens.get(i).charAt(0))) {
-                tokens.set(i, "-" + tokens.get(i));
-                return;
-            }
-        }
     }
 
     private static List<String> tokens() {
