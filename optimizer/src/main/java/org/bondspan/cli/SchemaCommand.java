@@ -25,14 +25,13 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        streams.answer(
-                switch (format) {
-                    case "site" -> Schemas.site();
-                    case "result" -> Schemas.result();
-                    default ->
-                        throw new CommandLine.ParameterException(
-                                command.commandLine(), "no schema of \"" + format + "\": write site or result");
-                });
+        streams.answer(Schemas.find(format).orElseThrow(this::unknown));
         return Exit.CLEAN;
+    }
+
+    private CommandLine.ParameterException unknown() {
+        return new CommandLine.ParameterException(
+                command.commandLine(),
+                "there is no schema of \"" + format + "\": write " + String.join(" or ", Schemas.names()));
     }
 }
