@@ -67,8 +67,7 @@ final class ElectrodeReader {
     private static Electrode unclear(Fields fields, Optional<String> type) {
         type.ifPresent(
                 word -> fields.report("type", "\"" + word + "\" is no type of electrode", Nearest.advice(word, TYPES)));
-        NotPermitted standIn =
-                new NotPermitted(fields.id(Kind.UNCLEAR), Drawn.in(fields).connectionsAlongPipe(), "");
+        NotPermitted standIn = new NotPermitted(fields.id(Kind.UNCLEAR), ConnectionReader.readAlongPipe(fields), "");
         fields.acceptAll();
         return standIn;
     }
@@ -78,13 +77,13 @@ final class ElectrodeReader {
     }
 
     private static List<Connection> connections(Fields fields) {
-        return Drawn.in(fields).connections();
+        return ConnectionReader.read(fields);
     }
 
     private static Electrode waterPipe(Fields fields) {
         return new WaterPipeElectrode(
                 fields.id(Kind.WATER_PIPE_ELECTRODE),
-                Drawn.in(fields).connectionsAlongPipe(),
+                ConnectionReader.readAlongPipe(fields),
                 earthContact(fields, "250.52(A)(1) asks for at least 10 ft"),
                 fields.findWord("use", WaterUse.class).orElse(WaterUse.DOMESTIC));
     }

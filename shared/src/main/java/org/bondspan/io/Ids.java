@@ -2,7 +2,8 @@ package org.bondspan.io;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.bondspan.io.json.Spot;
@@ -26,7 +27,7 @@ final class Ids {
 
     void check(Problems problems) {
         declared.sort(Comparator.comparing(Use::spot));
-        Map<String, List<Use>> byId = new HashMap<>();
+        Map<String, List<Use>> byId = new LinkedHashMap<>();
         for (Use use : declared) {
             List<Use> earlier = byId.computeIfAbsent(use.id(), id -> new ArrayList<>());
             if (!earlier.isEmpty()) {
@@ -34,7 +35,14 @@ final class Ids {
             }
             earlier.add(use);
         }
-        references.forEach(reference -> check(reference, byId.getOrDefault(reference.id(), List.of()), problems));
+        Map<Kind, List<String>> known = new EnumMap<>(Kind.class);
+        byId.values()
+                .forEach(uses -> uses.forEach(use -> known.computeIfAbsent(use.kind(), kind -> new ArrayList<>())
+                        .add(use.id())));
+        for (Use reference : references) {
+            List<Use> found = byId.getOrDefault(reference.id(), List.of());
+            check(reference, found, known.getOrDefault(reference.kind(), List.of()), problems);
+        }
     }
 
     private static void reportTwice(Use second, Use first, Problems problems) {
@@ -46,16 +54,11 @@ final class Ids {
                 "Give one of them another id");
     }
 
-    private void check(Use reference, List<Use> found, Problems problems) {
+    private static void check(Use reference, List<Use> found, List<String> known, Problems problems) {
         Kind wanted = reference.kind();
         if (found.stream().anyMatch(use -> use.kind().fits(wanted))) {
             return;
         }
-        List<String> known = declared.stream()
-                .filter(use -> use.kind() == wanted)
-                .map(Use::id)
-                .distinct()
-                .toList();
         if (wanted == Kind.LEVEL && known.isEmpty()) {
             return; // that there are no levels is one problem, not one for each thing on them
         }

@@ -3,6 +3,7 @@ package org.bondspan.io;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
@@ -66,7 +67,7 @@ public final class LayoutWriter {
         return result;
     }
 
-    private static <T> List<Object> all(List<T> items, java.util.function.Function<T, ? extends Object> write) {
+    private static <T> List<Object> all(List<T> items, Function<T, ? extends Object> write) {
         return items.stream().<Object>map(write).toList();
     }
 

@@ -14,7 +14,7 @@ final class LevelReader {
         return new Level(
                 fields.id(Kind.LEVEL),
                 fields.findLength("floor").orElse(Length.ZERO),
-                Drawn.in(fields).outline(),
+                OutlineReader.read(fields),
                 fields.findObject("open", "open floor", LevelReader::openHeight).flatMap(height -> height),
                 fields.each("closedAreas", "closed area", LevelReader::closedArea));
     }
@@ -25,14 +25,14 @@ final class LevelReader {
     }
 
     private static ClosedArea closedArea(Fields fields) {
-        return new ClosedArea(fields.id(Kind.CLOSED_AREA), Drawn.in(fields).outline());
+        return new ClosedArea(fields.id(Kind.CLOSED_AREA), OutlineReader.read(fields));
     }
 
     static Riser riser(Fields fields) {
         Riser riser = new Riser(
                 fields.id(Kind.RISER), Drawn.in(fields).at(), Drawn.in(fields).levels());
-        boolean listed = fields.findList("levels").isPresent();
-        if (riser.levels().size() < 2 && (listed || fields.scope().levels().size() == 1)) {
+        if (riser.levels().size() == 1
+                && (fields.has("levels") || fields.scope().levels().size() == 1)) {
             fields.report("levels", "names fewer than two levels", "Name the levels that the riser joins");
         }
         return riser;

@@ -63,7 +63,7 @@ final class PathReader {
     }
 
     private static Line line(Fields fields) {
-        return Drawn.in(fields).line(LINE);
+        return LineReader.read(fields, LINE);
     }
 
     private static SitePath copper(Fields fields) {
@@ -82,7 +82,7 @@ final class PathReader {
         return new RingPath(
                 id(fields),
                 fields.reference("electrode", Kind.RING_ELECTRODE, "Give the id of the ring electrode"),
-                Drawn.in(fields).findLine(),
+                LineReader.find(fields),
                 fields.flag("mayInterconnect", false));
     }
 

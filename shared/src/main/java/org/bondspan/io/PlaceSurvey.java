@@ -15,7 +15,7 @@ import org.bondspan.units.LengthUnit;
  */
 final class PlaceSurvey {
     /** More columns than this are a slip, and would fill the memory. */
-    static final int MAX_CROSSINGS = 1_000_000;
+    static final int MAX_CROSSINGS = 100_000;
 
     private final LengthUnit unit;
     private final PlanPlaces places = new PlanPlaces();

@@ -1,5 +1,7 @@
 package org.bondspan.io;
 
+import java.util.regex.Pattern;
+
 /**
  * One mistake of an input file.
  *
@@ -9,10 +11,14 @@ package org.bondspan.io;
  * @param advice a way out
  */
 public record Problem(String file, int line, String field, String message, String advice) {
-    /** {@code plan.site.json:14: electrodes[2].rodLength: is missing. Give the length of the rod in ft.} */
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
+
+    /**
+     * {@code plan.site.json:14: electrodes[2].rodLength: is missing. Give the length of the rod in ft.} On one line.
+     */
     @Override
     public String toString() {
-        return file + (line > 0 ? ":" + line : "") + ": " + (field.isEmpty() ? "" : field + ": ") + message + ". "
-                + advice + ".";
+        String place = file + (line > 0 ? ":" + line : "") + ": " + (field.isEmpty() ? "" : field + ": ");
+        return CONTROL.matcher(place + message + ". " + advice + ".").replaceAll("?");
     }
 }

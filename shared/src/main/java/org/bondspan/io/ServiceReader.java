@@ -25,7 +25,7 @@ final class ServiceReader {
         fields.require("ungrounded", PHASE);
         PhaseConductors phase = fields.findObject("ungrounded", "phase conductors", ServiceReader::phase)
                 .orElse(new PhaseConductors(Material.COPPER, WireSize.AWG_8, 1));
-        List<Connection> connections = Drawn.in(fields).connections();
+        List<Connection> connections = ConnectionReader.read(fields);
         if (fields.isWithout("connections")) {
             fields.reportNone(
                     "connections", "Give at least one accessible point on the grounded service conductor, 250.24(A)");

@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
 import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.exc.UnexpectedEndOfInputException;
 import tools.jackson.core.json.JsonFactory;
 
@@ -21,6 +23,10 @@ public final class JsonText {
     private static final int MAX_DIGITS_BEFORE_POINT = 12;
 
     private static final int MAX_ZEROS_BEHIND_POINT = 40;
+
+    /** A text cut off within true, false, null or a number. */
+    private static final Pattern ENDS_WITHIN_WORD =
+            Pattern.compile("(\\b(tr?u?|fa?l?s?|nu?l?)|-|\\d\\.|\\d[eE][+-]?)\\z");
 
     private static final JsonFactory FACTORY = JsonFactory.builder().build();
 
@@ -133,15 +139,16 @@ public final class JsonText {
     }
 
     private JsonFault notJson(JacksonException e) {
-        Spot spot = spotOf(e.getLocation() == null ? parser.currentLocation() : e.getLocation());
-        String line = text.lines().skip(spot.line() - 1L).findFirst().orElse("").strip();
-        return new JsonFault(
-                spot,
-                "is not JSON at column " + spot.column() + (line.isEmpty() ? "" : ": " + shortened(line)),
-                JsonAdvice.on(line));
-    }
-
-    private static String shortened(String line) {
-        return line.length() <= 80 ? line : line.substring(0, 77) + "...";
+        TokenStreamLocation location = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+        Spot spot = spotOf(location);
+        int offset = (int) location.getCharOffset();
+        if (ENDS_WITHIN_WORD.matcher(text).replaceFirst("").stripTrailing().length() <= offset) {
+            return cutOff(spot);
+        }
+        String place = " at column " + spot.column() + ", near: " + JsonAdvice.excerpt(text, offset);
+        return e instanceof StreamConstraintsException
+                ? new JsonFault(
+                        spot, "a number or text is too long" + place, "Check it: no site needs a number that long")
+                : new JsonFault(spot, "is not JSON" + place, JsonAdvice.at(text, offset));
     }
 }

@@ -1,0 +1,146 @@
+package org.bondspan.io;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.util.List;
+import org.bondspan.units.LengthUnit;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Reader and writer against the published schemas, by an independent validator of JSON Schema 2020-12. */
+class SchemaTest {
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    @ParameterizedTest
+    @ValueSource(strings = {"full.site.json", "smallest.site.json", "metric.site.json"})
+    void sitesThatTheReaderAcceptsAreValid(String name) {
+        assertThat(SiteReader.parse(Fixtures.text(name), name)).isNotNull();
+        assertThat(errors("site", Fixtures.text(name))).isEmpty();
+    }
+
+    @Test
+    void resultsAreValid() {
+        assertThat(errors("result", LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT))))
+                .isEmpty();
+        assertThat(errors("result", LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.METRE))))
+                .isEmpty();
+        assertThat(errors("result", LayoutWriter.toJson(Layouts.impossible()))).isEmpty();
+    }
+
+    @Test
+    void resultWithAnUnknownFieldOrWithoutOneIsNotValid() {
+        String result = LayoutWriter.toJson(Layouts.impossible());
+        assertThat(errors("result", result.replace("\"joints\"", "\"joint\""))).isNotEmpty();
+        assertThat(errors("result", result.replace("\"impossible\"", "\"perfect\"")))
+                .isNotEmpty();
+    }
+
+    /** Piece of the full site, and what replaces it. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            nullValues = "-",
+            value = {
+                "\"format\": \"bondspan-site/1\", | -",
+                "bondspan-site/1 | bondspan-site/2",
+                "\"lengthUnit\": \"ft\" | \"lengthUnit\": \"feet\"",
+                "\"codeEdition\": 2023 | \"codeEdition\": 2019",
+                "\"codeEdition\": 2023 | \"codeEdition\": \"2023\"",
+                "\"fireLine\": \"bond-only\", | -",
+                "\"fireLine\": \"bond-only\" | \"fireLine\": \"bond\"",
+                "\"makeUpPerEnd\": 3 | \"makeUpPerEnd\": -3",
+                "\"wastePercent\": 7.5 | \"wastePercent\": \"7.5\"",
+                "\"name\": \"Hall 3\" | \"name\": null",
+                "\"note\" | \"noet\"",
+                "[[0, 0], [100, 0], [100, 60], [0, 60], [0, 0]] | [[0, 0], [100, 0]]",
+                "[[0, 0], [100, 0], [100, 60], [0, 60], [0, 0]] | [[0, 0], [100, 0, 5], [100, 60]]",
+                "{\"height\": 10.5, \"evidence\": \"assumed\"} | {}",
+                "{\"height\": 10.5, \"evidence\": \"assumed\"} | true",
+                "\"evidence\": \"A-102\" | \"proof\": \"A-102\"",
+                "[\"L1\", \"L2\"] | [\"L1\"]",
+                "[\"L1\", \"L2\"] | [\"L1\", \"L1\"]",
+                "\"supply\": \"lateral 2\", | -",
+                "\"size\": \"3/0 AWG\" | \"size\": \"3/0\"",
+                "\"size\": \"3/0 AWG\" | \"size\": \"5 AWG\"",
+                "\"sets\": 4 | \"sets\": 0",
+                "\"sets\": 4 | \"sets\": 1.5",
+                "\"sets\": 4, | -",
+                "\"material\": \"copper\" | \"material\": \"Copper\"",
+                "\"at\": [99, 5] | \"at\": [99]",
+                "\"at\": [99, 5] | \"at\": [99, 2e8]",
+                "\"fromEntrance\": 2 | \"fromEntrance\": -2",
+                "\"earthContact\": 25 | \"use\": \"domestic\"",
+                ", \"frame\": \"F1\"} | }",
+                "\"type\": \"rod\", | -",
+                "\"type\": \"rod\" | \"type\": \"rods\"",
+                "\"type\": \"rod\" | \"type\": \"pipe\"",
+                "\"rodLength\": 10, | -",
+                "\"rodLength\": 10 | \"rodLength\": -1",
+                "\"diameter\": 0.5, | -",
+                "\"conductorSize\": \"4 AWG\", | -",
+                "\"coated\": false | \"coated\": 0",
+                "\"means\": \"tie-wire\" | \"means\": \"glue\"",
+                "\"material\": \"nonferrous\" | \"material\": \"brass\"",
+                "\"type\": \"gas-pipe\" | \"type\": \"gas-pipe\", \"diameter\": 1",
+                "\"connections\": [{\"level\": \"L1\", \"at\": [100, 60]}] | \"connections\": []",
+                ", \"connections\": [{\"level\": \"L1\", \"at\": [100, 30]}] | -",
+                "\"medium\": \"roof-deck\" | \"medium\": \"deck\"",
+                "[[5, 5], [5, 30], [20, 30, 12]] | [[5, 5]]",
+                "[[5, 5], [5, 30], [20, 30, 12]] | [[5, 5], [5, 30, 1, 2]]",
+                "\"length\": 62.5 | \"length\": 0",
+                "\"columns\": [[70, 0], [80, 0]] | \"grid\": {\"x\": [1], \"y\": [1]}",
+                "\"grid\": {\"x\": [0, 25, 50], \"y\": [0, 30], \"evidence\": \"S-101\"}, | -",
+                "[0, 25, 50] | []",
+                "\"continuous\": true, | -",
+                "\"mayCarry\": false | \"mayCarry\": \"false\"",
+                "\"jumper\": 2.5, | -",
+                "\"electrode\": \"E6\", | -",
+                "\"medium\": \"ring\" | \"medium\": \"ring\", \"size\": \"2 AWG\"",
+                "\"size\": \"2 AWG\" | \"size\": 2",
+                "\"id\": \"MGB\", | -",
+                "\"id\": \"MGB\" | \"id\": \" \"",
+            })
+    void structuralMistakesAreRefusedByReaderAndSchema(String piece, @Nullable String other) {
+        String text = Edit.of(piece, other == null ? "" : other).text();
+        assertThat(errors("site", text)).as("schema on %s -> %s", piece, other).isNotEmpty();
+        assertThatThrownBy(() -> SiteReader.parse(text, Edit.FILE))
+                .as("reader on %s -> %s", piece, other)
+                .isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void examplesOfTheSiteSchemaAreValidSites() {
+        String schema = Schemas.find("site").orElseThrow();
+        int from = schema.indexOf('{', schema.lastIndexOf("\"examples\""));
+        String example = schema.substring(from, schema.lastIndexOf(']')).strip();
+        assertThat(SiteReader.parse(example, "example.site.json").name()).isEqualTo("Pump house");
+        assertThat(errors("site", example)).isEmpty();
+    }
+
+    @Test
+    void schemasAreSchemas() {
+        for (String name : Schemas.names()) {
+            Schema metaSchema = REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+            assertThat(metaSchema.validate(Schemas.find(name).orElseThrow(), InputFormat.JSON))
+                    .isEmpty();
+        }
+        assertThat(Schemas.find("plan")).isEmpty();
+    }
+
+    /** What an independent validator finds wrong with a text. */
+    static List<Error> errors(String schema, String text) {
+        return REGISTRY.getSchema(Schemas.find(schema).orElseThrow()).validate(text, InputFormat.JSON);
+    }
+}
