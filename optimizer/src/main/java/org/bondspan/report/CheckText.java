@@ -1,7 +1,6 @@
 package org.bondspan.report;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.State;
@@ -53,16 +52,9 @@ public final class CheckText {
     private void verdict() {
         page.line(0, "");
         long violations = SharedSections.violations(check.findings());
-        List<String> wanted = Stream.concat(
-                        check.electrodes().stream()
-                                .filter(electrode -> electrode.state() == State.BONDED)
-                                .map(ElectrodeState::id),
-                        check.bonds().stream()
-                                .filter(bond -> bond.state() == State.BONDED)
-                                .map(BondState::path))
-                .distinct()
-                .toList();
-        String connect = wanted.isEmpty() ? "" : "To be connected: " + String.join(", ", wanted) + ".";
+        String connect = check.wanted().isEmpty()
+                ? "Nothing is to be connected."
+                : "To be connected: " + String.join("; ", check.wanted()) + ".";
         if (violations > 0) {
             page.item(Tone.BAD, SharedSections.count(violations, "violation"), "to mend, see FINDINGS. " + connect);
         } else {
@@ -94,7 +86,7 @@ public final class CheckText {
                     List.of(
                             electrode.id(),
                             SharedSections.words(electrode.type()),
-                            verdict(electrode.state()),
+                            qualification(electrode.state()),
                             SharedSections.need(electrode.need()),
                             String.join(", ", electrode.basis())),
                     List.of(electrode.reason()));
@@ -108,7 +100,7 @@ public final class CheckText {
             table.add(
                     List.of(
                             bond.path(),
-                            verdict(bond.state()),
+                            bond.state() == State.BONDED ? "to be connected" : "left out",
                             SharedSections.need(bond.need()),
                             String.join(", ", bond.basis())),
                     List.of(bond.reason()));
@@ -116,10 +108,10 @@ public final class CheckText {
         page.table("Frames and piping", table);
     }
 
-    private static String verdict(State state) {
+    private static String qualification(State state) {
         return switch (state) {
-            case BONDED -> "to be connected";
-            case NOT_NEEDED -> "need not be";
+            case BONDED -> "qualifies";
+            case NOT_NEEDED -> "left out";
             case NOT_AN_ELECTRODE -> "no electrode";
             case UNREACHED -> "cannot be reached";
         };

@@ -63,8 +63,14 @@ final class Page {
     }
 
     void table(String heading, Table table) {
+        table(heading, "", table);
+    }
+
+    /** The remark says how to read the table. A table without rows leaves nothing. */
+    void table(String heading, String remark, Table table) {
         if (!table.isEmpty()) {
-            heading(heading);
+            text.append('\n').append(ink.paint(Tone.TITLE, heading.toUpperCase(Locale.ROOT)));
+            line(0, remark.isEmpty() ? "" : " (" + remark + ")");
             table.writeTo(this, INDENT);
         }
     }

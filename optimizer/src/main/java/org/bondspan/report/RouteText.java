@@ -102,7 +102,7 @@ public final class RouteText {
             table.add("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit));
             table.add("to buy", Numbers.print(copper.purchaseLength(), unit), "");
         });
-        page.table("Bare copper; to buy includes waste", table);
+        page.table("Bare copper", "what to buy includes waste", table);
     }
 
     private void conductors() {
@@ -120,7 +120,7 @@ public final class RouteText {
                             number(conductor.length().total())),
                     remarks(conductor));
         }
-        page.table("Conductors, in " + unit.symbol() + "; places are level (east, north, height)", table);
+        page.table("Conductors", "lengths in " + unit.symbol() + "; places are level (east, north, height)", table);
     }
 
     private List<String> remarks(Conductor conductor) {
@@ -150,11 +150,11 @@ public final class RouteText {
                             String.join(", ", link.basis())),
                     List.of(place(link.from(), link.fromPlace()) + " -> " + place(link.to(), link.toPlace())));
         }
-        page.table("Carries without new copper, in " + unit.symbol(), table);
+        page.table("Carries without new copper", "lengths in " + unit.symbol(), table);
     }
 
     private String place(End end, Optional<Position> position) {
-        String at = position.map(place -> " at " + places.of(place)).orElse("");
+        String at = position.map(place -> ", " + places.of(place)).orElse("");
         return places.of(end) + at;
     }
 
@@ -172,7 +172,7 @@ public final class RouteText {
     }
 
     private void connected(String heading, State state) {
-        Table table = new Table("id", "what", "copper needed", "rule", "by way of");
+        Table table = new Table("id", "what", "copper needed", "rule");
         for (ElectrodeState electrode : layout.electrodes()) {
             if (electrode.state() == state) {
                 table.add(
@@ -180,24 +180,22 @@ public final class RouteText {
                                 electrode.id(),
                                 SharedSections.words(electrode.type()),
                                 SharedSections.need(electrode.need()),
-                                String.join(", ", electrode.basis()),
-                                String.join(" > ", electrode.way())),
-                        List.of(electrode.reason()));
+                                String.join(", ", electrode.basis())),
+                        List.of(electrode.reason(), way(electrode.way())));
             }
         }
         for (BondState bond : layout.bonds()) {
             if (bond.state() == state) {
                 table.add(
-                        List.of(
-                                bond.path(),
-                                "bond",
-                                SharedSections.need(bond.need()),
-                                String.join(", ", bond.basis()),
-                                String.join(" > ", bond.way())),
-                        List.of(bond.reason()));
+                        List.of(bond.path(), "bond", SharedSections.need(bond.need()), String.join(", ", bond.basis())),
+                        List.of(bond.reason(), way(bond.way())));
             }
         }
         page.table(heading, table);
+    }
+
+    private static String way(List<String> way) {
+        return way.isEmpty() ? "" : "by way of " + String.join(" > ", way);
     }
 
     private void leftOut() {

@@ -22,7 +22,7 @@ final class SharedSections {
     }
 
     void title(String site, CodeEdition edition, String adoption) {
-        page.item(Tone.TITLE, site, "");
+        page.line(0, Tone.TITLE, Page.printable(site));
         page.wrapped(2, "NFPA 70, " + edition.year() + " edition. " + adoption);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.Obligation;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
@@ -29,6 +30,7 @@ public final class CheckSite {
                 states.services(),
                 states.electrodes(),
                 states.bonds(),
+                system.obligations().stream().map(Obligation::name).toList(),
                 carrying(site, media),
                 media.excluded(),
                 findings,

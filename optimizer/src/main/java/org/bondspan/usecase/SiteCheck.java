@@ -13,6 +13,7 @@ import org.bondspan.site.Site;
  * A site explained before anything is routed. States are those of an answer, without a way: what is to be connected is
  * {@code BONDED}.
  *
+ * @param wanted what is to be connected, by id or as {@code one of} several
  * @param carrying what may carry, in words, one line each
  */
 public record SiteCheck(
@@ -20,6 +21,7 @@ public record SiteCheck(
         List<ServiceState> services,
         List<ElectrodeState> electrodes,
         List<BondState> bonds,
+        List<String> wanted,
         List<String> carrying,
         List<Excluded> excluded,
         List<Finding> findings,
@@ -30,6 +32,7 @@ public record SiteCheck(
         services = List.copyOf(services);
         electrodes = List.copyOf(electrodes);
         bonds = List.copyOf(bonds);
+        wanted = List.copyOf(wanted);
         carrying = List.copyOf(carrying);
         excluded = List.copyOf(excluded);
         findings = List.copyOf(findings);

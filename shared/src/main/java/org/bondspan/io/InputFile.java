@@ -19,41 +19,42 @@ final class InputFile {
     private InputFile() {}
 
     static String text(Path file) {
-        String text = decoded(file, bytes(file));
+        String name = file.toString();
+        if (Files.isDirectory(file)) {
+            throw problem(name, "is a directory", "Name the file in it");
+        }
+        if (!Files.exists(file)) {
+            throw problem(name, "does not exist", "Check its name and the directory it is looked for in");
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            return text(in, name);
+        } catch (IOException e) {
+            throw problem(name, "cannot be read", "Check that it is a file which you may read");
+        }
+    }
+
+    /** All that the stream holds; the name is for messages. */
+    static String text(InputStream in, String name) throws IOException {
+        byte[] bytes = in.readNBytes(MAX_BYTES + 1);
+        if (bytes.length > MAX_BYTES) {
+            throw problem(name, "is larger than 64 MB", "Check that it is the right file: one site is one building");
+        }
+        String text = decoded(bytes, name);
         return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     }
 
-    private static byte[] bytes(Path file) {
-        if (Files.isDirectory(file)) {
-            throw problem(file, "is a directory", "Name the file in it");
-        }
-        if (!Files.exists(file)) {
-            throw problem(file, "does not exist", "Check its name and the directory it is looked for in");
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(MAX_BYTES + 1);
-            if (bytes.length > MAX_BYTES) {
-                throw problem(
-                        file, "is larger than 64 MB", "Check that it is the right file: one site is one building");
-            }
-            return bytes;
-        } catch (IOException e) {
-            throw problem(file, "cannot be read", "Check that it is a file which you may read");
-        }
-    }
-
-    private static String decoded(Path file, byte[] bytes) {
+    private static String decoded(byte[] bytes, String name) {
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException e) {
-            throw problem(file, "is not UTF-8 text", "Save it as UTF-8");
+            throw problem(name, "is not UTF-8 text", "Save it as UTF-8");
         }
     }
 
-    private static InputException problem(Path file, String message, String advice) {
-        return new InputException(List.of(new Problem(file.toString(), 0, "", message, advice)));
+    static InputException problem(String name, String message, String advice) {
+        return new InputException(List.of(new Problem(name, 0, "", message, advice)));
     }
 }

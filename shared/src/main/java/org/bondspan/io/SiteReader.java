@@ -1,5 +1,7 @@
 package org.bondspan.io;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -41,6 +43,15 @@ public final class SiteReader {
     /** Throws {@link InputException}. */
     public static Site read(Path file) {
         return parse(InputFile.text(file), file.toString());
+    }
+
+    /** All that the stream holds; the name is for messages. Throws {@link InputException}. */
+    public static Site read(InputStream in, String name) {
+        try {
+            return parse(InputFile.text(in, name), name);
+        } catch (IOException e) {
+            throw InputFile.problem(name, "cannot be read", "Check where it comes from");
+        }
     }
 
     /** The text of a site file; its name is for messages. Throws {@link InputException}. */

@@ -1,0 +1,110 @@
+package org.bondspan.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.bondspan.site.CodeEdition;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The program {@code bondspan}. */
+@Command(
+        name = "bondspan",
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "Interconnects the grounding electrodes and services of a building under NFPA 70 with the least copper.",
+            ""
+        },
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 impossible, or a violation remains; 2 bad input or usage; 70 bondspan failed.",
+            "Example: bondspan route samples/hall-timber.site.json"
+        },
+        versionProvider = Bondspan.Version.class)
+@SuppressWarnings("UnusedVariable") // the parser itself acts on help and version, Failures on trace
+public final class Bondspan implements Runnable {
+    static final String TRACE = "--trace";
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "print this help")
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "print the version")
+    private boolean version;
+
+    @Option(names = TRACE, scope = ScopeType.INHERIT, description = "print the stack trace if bondspan itself fails")
+    private boolean trace;
+
+    private Bondspan() {}
+
+    public static void main(String... args) {
+        Streams streams = new Streams(
+                System.in,
+                new FileOutputStream(FileDescriptor.out),
+                new FileOutputStream(FileDescriptor.err),
+                TerminalInk.forStandardOutput());
+        System.exit(run(streams, args));
+    }
+
+    /** Runs one command and gives its exit code. */
+    static int run(Streams streams, String... args) {
+        Failures failures = new Failures(streams, args);
+        StringWriter help = new StringWriter();
+        CommandLine commandLine = new CommandLine(new Bondspan())
+                .addSubcommand(new CheckCommand(streams))
+                .addSubcommand(new RouteCommand(streams))
+                .addSubcommand(new SchemaCommand(streams))
+                .setExpandAtFiles(false)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setOut(new PrintWriter(help))
+                .setParameterExceptionHandler(failures)
+                .setExecutionExceptionHandler(failures)
+                .setUsageHelpWidth(100);
+        try {
+            int exit = commandLine.execute(args);
+            streams.answer(help.toString());
+            return exit;
+        } catch (VirtualMachineError | UncheckedIOException failure) {
+            return failures.failed(failure);
+        }
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(spec.commandLine(), "Missing command: check, route or schema");
+    }
+
+    /** The version that the jar was built as. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Bondspan.class.getPackage().getImplementationVersion();
+            String editions = Arrays.stream(CodeEdition.values())
+                    .map(edition -> String.valueOf(edition.year()))
+                    .collect(Collectors.joining(", "));
+            return new String[] {
+                "Bondspan " + (version == null ? "(not packaged)" : version), "NFPA 70 editions " + editions
+            };
+        }
+    }
+}

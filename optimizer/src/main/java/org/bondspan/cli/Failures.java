@@ -1,0 +1,62 @@
+package org.bondspan.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import org.bondspan.io.InputException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** Turns what went wrong into one message on standard error and an exit code. */
+final class Failures implements IExecutionExceptionHandler, IParameterExceptionHandler {
+    private final Streams streams;
+    private final List<String> args;
+
+    Failures(Streams streams, String... args) {
+        this.streams = streams;
+        this.args = List.of(args);
+    }
+
+    @Override
+    public int handleParseException(ParameterException failure, String[] args) {
+        return usage(failure);
+    }
+
+    @Override
+    public int handleExecutionException(Exception failure, CommandLine commandLine, ParseResult parsed) {
+        if (failure instanceof InputException input) {
+            streams.tell(input.getMessage() + "\n");
+            return Exit.BAD_INPUT;
+        }
+        if (failure instanceof ParameterException wrong) {
+            return usage(wrong);
+        }
+        return failed(failure);
+    }
+
+    private int usage(ParameterException failure) {
+        String command = failure.getCommandLine().getCommandSpec().qualifiedName();
+        String message =
+                String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
+        streams.tell(command + ": " + message + ". See " + command + " --help\n");
+        return Exit.BAD_INPUT;
+    }
+
+    /** A bug, memory that does not suffice, an answer that cannot be written. */
+    int failed(Throwable failure) {
+        String what = String.valueOf(failure).lines().findFirst().orElse("");
+        String advice = failure instanceof OutOfMemoryError
+                ? "Give Java more memory, for example -Xmx4g."
+                : "This is not the fault of the site file; please report it.";
+        streams.tell("bondspan failed: " + what + ". " + advice + "\n");
+        if (args.contains(Bondspan.TRACE)) {
+            StringWriter stack = new StringWriter();
+            failure.printStackTrace(new PrintWriter(stack));
+            streams.tell(stack.toString());
+        }
+        return Exit.FAILED;
+    }
+}

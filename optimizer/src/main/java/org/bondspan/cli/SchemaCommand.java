@@ -1,0 +1,37 @@
+package org.bondspan.cli;
+
+import java.util.concurrent.Callable;
+import org.bondspan.io.Schemas;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code schema site|result}. */
+@Command(name = "schema", description = "Prints the JSON Schema (2020-12) of site files or of results.")
+final class SchemaCommand implements Callable<Integer> {
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec command;
+
+    @Parameters(paramLabel = "FORMAT", description = "site or result")
+    private String format;
+
+    SchemaCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        streams.answer(Schemas.find(format).orElseThrow(this::unknown));
+        return Exit.CLEAN;
+    }
+
+    private CommandLine.ParameterException unknown() {
+        return new CommandLine.ParameterException(
+                command.commandLine(),
+                "there is no schema of \"" + format + "\": write " + String.join(" or ", Schemas.names()));
+    }
+}

@@ -1,0 +1,33 @@
+package org.bondspan.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import org.bondspan.io.SiteReader;
+import org.bondspan.site.Site;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The site file that a command works on. */
+final class SiteArgument {
+    private static final String STANDARD_INPUT = "-";
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Parameters(paramLabel = "SITE", description = "site file (*.site.json), or - for standard input")
+    private String site;
+
+    /** Throws what the reader throws. */
+    Site read(Streams streams) {
+        if (site.equals(STANDARD_INPUT)) {
+            return SiteReader.read(streams.in(), "standard input");
+        }
+        try {
+            return SiteReader.read(Path.of(site));
+        } catch (InvalidPathException e) {
+            throw new CommandLine.ParameterException(command.commandLine(), "SITE is not the name of a file: " + site);
+        }
+    }
+}

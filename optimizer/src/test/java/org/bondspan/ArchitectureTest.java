@@ -1,0 +1,164 @@
+package org.bondspan;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class ArchitectureTest {
+    private static final Path SOURCES = Path.of("src", "main", "java");
+    private static final JavaClasses BONDSPAN = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.bondspan");
+
+    @Test
+    void packagesDependOnEachOtherWithoutCycles() {
+        slices().matching("org.bondspan.(*)..")
+                .should()
+                .beFreeOfCycles()
+                .because("each package can then be read alone")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void theSolverKnowsNeitherTheTradeNorAnyLibrary() {
+        classes()
+                .that()
+                .resideInAPackage("org.bondspan.solve..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage("org.bondspan.solve..", "java..", "org.jspecify..")
+                .because("a proof over integers is read and tested alone")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void onlyUseCasesOpenNetworkAndSolver() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("org.bondspan.network..", "org.bondspan.solve..", "org.bondspan.usecase..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.bondspan.network..", "org.bondspan.solve..")
+                .because("use cases are the one door for command line and viewer")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void theCommandLineOnlyReadsAsksAndPrints() {
+        classes()
+                .that()
+                .resideInAPackage("org.bondspan.cli..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.bondspan.cli..",
+                        "org.bondspan.usecase..",
+                        "org.bondspan.report..",
+                        "org.bondspan.io",
+                        "org.bondspan.units..",
+                        "org.bondspan.finding..",
+                        "org.bondspan.site..",
+                        "org.bondspan.layout..",
+                        "picocli..",
+                        "java..",
+                        "org.jspecify..")
+                .because("commands are thin")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void onlyTheCommandLineParsesArguments() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.bondspan.cli..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("picocli..")
+                .because("the parser can then be replaced")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void onlyTheCommandLineUsesStandardStreamsAndEndsTheProgram() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.bondspan.cli..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .accessField(System.class, "in")
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .orShould()
+                .callMethod(Throwable.class, "printStackTrace")
+                .because("the viewer calls the same code")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void nothingButInputAndOutputKnowsJson() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("org.bondspan.io..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("tools.jackson..")
+                .because("the model outlives its file format")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void classesAreNamedForWhatTheyAre() {
+        noClasses()
+                .should()
+                .haveNameMatching(".*(Util|Helper|Manager|Impl)s?(\\$.*)?")
+                .because("such names hide what a class is for")
+                .check(BONDSPAN);
+    }
+
+    @Test
+    void everyPackageIsNullMarkedAndSaysWhatItHolds() throws IOException {
+        try (Stream<Path> files = Files.walk(SOURCES)) {
+            assertThat(files.filter(file -> file.toString().endsWith(".java"))
+                            .map(Path::getParent)
+                            .distinct())
+                    .isNotEmpty()
+                    .allSatisfy(directory -> assertThat(directory.resolve("package-info.java"))
+                            .content()
+                            .contains("@NullMarked")
+                            .contains("/**"));
+        }
+    }
+
+    @Test
+    void everyTestClassIsFoundByTheBuild() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src", "test", "java"))) {
+            assertThat(files.filter(file -> file.toString().endsWith(".java")).filter(ArchitectureTest::holdsTests))
+                    .isNotEmpty()
+                    .allSatisfy(
+                            file -> assertThat(file.getFileName().toString()).endsWith("Test.java"));
+        }
+    }
+
+    private static boolean holdsTests(Path file) {
+        try {
+            String text = Files.readString(file);
+            return text.contains("@Test\n") || text.contains("@ParameterizedTest");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,49 @@
+package org.bondspan.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+class ImpossibleTest {
+    /** Without its run to the rods nothing leads there. */
+    private static String unreachable() throws IOException {
+        String text = Files.readString(Path.of(Run.sample("hall-timber")));
+        return text.lines()
+                .filter(line -> !line.contains("\"rod-run\""))
+                .reduce("", (before, line) -> before + line + "\n");
+    }
+
+    @Test
+    void whatCannotBeReachedIsNamedWithItsRule() throws IOException {
+        Run run = Run.withInput(unreachable(), "route", "-");
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .contains("Impossible:", "CANNOT BE REACHED", "VIOLATION 250.50 rod-1", "VIOLATION 250.50 rod-2")
+                .doesNotContain("CONDUCTORS", "Least copper");
+    }
+
+    @Test
+    void theResultHasNoCopper() throws IOException {
+        Run run = Run.withInput(unreachable(), "route", "--json", "-");
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out().replace(" ", "")).contains("\"status\":\"impossible\"", "\"copper\":null");
+    }
+
+    /** 250.53(A)(3): rods stand at least 6 ft apart. */
+    @Test
+    void aViolationThatRemainsIsTheExitCodeOfCheckAndRoute() throws IOException {
+        String close = Files.readString(Path.of(Run.sample("pump-house"))).replace("[0, 48]", "[0, 44]");
+
+        for (String command : new String[] {"check", "route"}) {
+            Run run = Run.withInput(close, command, "-");
+            assertThat(run.exit()).isEqualTo(1);
+            assertThat(run.out()).contains("1 violation to mend", "VIOLATION 250.53(A)(3) rod-2");
+        }
+    }
+}

@@ -1,0 +1,63 @@
+package org.bondspan.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What README shows is what the program does. */
+class ReadmeTest {
+    private static final Path ROOT = Path.of("..");
+
+    private static List<String> blocks(String kind) throws IOException {
+        return Pattern.compile("```" + kind + "\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(ROOT.resolve("README.md")))
+                .results()
+                .map(match -> match.group(1))
+                .toList();
+    }
+
+    @Test
+    void theOutputShownIsThatOfTheSample() throws IOException {
+        assertThat(blocks("text")).hasSize(1);
+        assertThat(Run.of("route", Run.sample("hall-timber")).out())
+                .startsWith(blocks("text").get(0));
+    }
+
+    @Test
+    void theSiteShownIsAWholeOne() throws IOException {
+        assertThat(blocks("json")).hasSize(1);
+        String site = blocks("json").get(0);
+
+        assertThat(Run.withInput(site, "check", "-").exit()).isZero();
+        assertThat(Run.withInput(site, "route", "-").out()).contains("Least copper, proven:");
+    }
+
+    @Test
+    void everyFileLinkedIsThere() throws IOException {
+        for (String document : new String[] {"README.md", "DEVELOPERS.md"}) {
+            Stream<String> links = Pattern.compile("\\]\\(([^)#:]+)\\)")
+                    .matcher(Files.readString(ROOT.resolve(document)))
+                    .results()
+                    .map(match -> match.group(1));
+            assertThat(links).allSatisfy(link -> assertThat(ROOT.resolve(link)).exists());
+        }
+    }
+
+    @Test
+    void thePictureShowsTheCopperOfTheResult() throws IOException {
+        String picture = Files.readString(ROOT.resolve("samples/hall-timber.svg"));
+        String answer = Run.of("route", Run.sample("hall-timber")).out();
+
+        for (String number :
+                new String[] {"1,077.50 ft", "538.98 lb", "1,028.00", "1,031.00 ft", "22.00 ft", "24.50 ft"}) {
+            assertThat(picture).contains(number);
+            assertThat(answer).contains(number);
+        }
+    }
+}
