@@ -1,6 +1,8 @@
 package org.bondspan.solve;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * What is left of a problem to be searched: nodes (spots that matter), stretches between them by grade, and leaves to
@@ -12,7 +14,7 @@ final class Core {
     private final List<Leaf> leaves;
     private final CoreNeed need;
     private final boolean[] metal;
-    private final int[] spotOf;
+    private final int[] origin;
     private final int[] firstArc;
     private final int[] arcEnd;
     private final int[] arcEdge;
@@ -22,17 +24,19 @@ final class Core {
     private final long[][] arcWeight;
     private final long[][] arcExtent;
 
-    /** From a shrunk graph; {@code number} gives a node of the core for each node of the graph, or -1. */
-    Core(Reducer graph, int[] number, int nodes, Spots spots, CoreNeed need, List<Leaf> leaves, StretchPool pool) {
+    /** From a shrunk graph and leaves that land on nodes of it. */
+    Core(Reducer graph, IntPredicate isMetal, CoreNeed need, List<Leaf> leaves) {
         this.need = need;
+        int[] number = graph.numbers();
+        int nodes = (int) Arrays.stream(number).filter(node -> node >= 0).count();
         this.leaves = leaves.stream().map(leaf -> leaf.renumbered(number)).toList();
         metal = new boolean[nodes];
-        spotOf = new int[nodes];
+        origin = new int[nodes];
         firstArc = new int[nodes + 1];
         for (int v = 0; v < number.length; v++) {
             if (number[v] >= 0) {
-                spotOf[number[v]] = v;
-                metal[number[v]] = spots.isMetal(v);
+                origin[number[v]] = v;
+                metal[number[v]] = isMetal.test(v);
                 firstArc[number[v] + 1] = graph.degree(v);
             }
         }
@@ -47,14 +51,14 @@ final class Core {
         arcExtent = new long[need.grades()][arcs];
         stretchOf = new int[arcs / 2];
         arcOf = new int[arcs / 2];
-        fill(graph, number, pool);
+        fill(graph, number);
     }
 
-    private void fill(Reducer graph, int[] number, StretchPool pool) {
+    private void fill(Reducer graph, int[] number) {
         int[] place = firstArc.clone();
         int edge = 0;
         for (int arc = 0; arc < graph.ends(); arc += 2) {
-            if (!graph.isThere(arc) || number[graph.end(arc)] < 0) {
+            if (!graph.isThere(arc)) {
                 continue;
             }
             int a = number[graph.end(arc + 1)];
@@ -62,8 +66,8 @@ final class Core {
             edgeEnds[2 * edge] = a;
             edgeEnds[2 * edge + 1] = b;
             stretchOf[edge] = graph.stretch(arc);
-            put(place[a]++, b, edge, pool);
-            put(place[b]++, a, edge, pool);
+            put(place[a]++, b, edge, graph.pool());
+            put(place[b]++, a, edge, graph.pool());
             edge++;
         }
     }
@@ -107,8 +111,13 @@ final class Core {
         return metal[node] ? 0 : 1;
     }
 
-    int spot(int node) {
-        return spotOf[node];
+    boolean isMetal(int node) {
+        return metal[node];
+    }
+
+    /** Node of the graph that the core was made from. */
+    int origin(int node) {
+        return origin[node];
     }
 
     /** Stretch of the pool that an edge is. */

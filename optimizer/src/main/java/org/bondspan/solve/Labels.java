@@ -44,6 +44,13 @@ final class Labels {
         return true;
     }
 
+    /** Sets the label of a node that has one. */
+    void put(int node, long w, long x, int byArc) {
+        weight[node] = w;
+        extent[node] = x;
+        arc[node] = byArc;
+    }
+
     long weight(int node) {
         return weight[node];
     }

@@ -2,6 +2,7 @@ package org.bondspan.solve;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -33,7 +34,7 @@ final class LeastTreeSearch {
     /** A least tree, if there is any. */
     Optional<CoreTree> findTree() {
         if (shortcuts.bounds()) {
-            best = new FirstTree(core).findTree();
+            takeFirst(new FirstTree(core).trees());
         }
         Deque<Restriction> open = new ArrayDeque<>();
         open.push(Restriction.none());
@@ -50,6 +51,13 @@ final class LeastTreeSearch {
             }
         }
         return best;
+    }
+
+    private void takeFirst(List<CoreTree> trees) {
+        trees.forEach(tree -> take(Optional.of(tree)));
+        if (best.isPresent()) {
+            take(new UnionTree(core).findTree(trees, best.get().cost()));
+        }
     }
 
     private SubsetProgramme programme(Restriction cases) {

@@ -1,6 +1,5 @@
 package org.bondspan.solve;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,44 +26,39 @@ final class Presolve {
 
     /** The core, unless the leaves do not even lie in one piece of the graph. */
     Optional<Core> findCore(Shortcuts shortcuts) {
+        boolean[] useful = usefulSpots();
         boolean[] landing = new boolean[spots.count()];
+        boolean any = false;
         for (Leaf leaf : leaves) {
             for (int i = 0; i < leaf.size(); i++) {
-                landing[leaf.node(i)] = true;
+                landing[leaf.node(i)] = useful[leaf.node(i)];
+                any |= useful[leaf.node(i)];
             }
         }
-        Reducer graph = new Reducer(spots.count(), landing, pool, problem.edgeCount());
-        Classes pieces = new Classes(spots.count());
-        addEdges(graph, pieces);
-        boolean[] useful = usefulPieces(pieces);
+        if (!any) {
+            return Optional.empty();
+        }
+        Reducer graph = new Reducer(landing, pool, problem.edgeCount());
+        for (int e = 0; e < problem.edgeCount(); e++) {
+            if (links(e) && useful[one(e)]) {
+                graph.add(one(e), other(e), pool.addEdge(problem, need, e));
+            }
+        }
         graph.mergeParallels();
         if (shortcuts.reduction()) {
             graph.shrink();
         }
-        int[] number = new int[spots.count()];
-        Arrays.fill(number, -1);
-        int nodes = 0;
-        for (int v = 0; v < number.length; v++) {
-            if (useful[pieces.find(v)] && (landing[v] || graph.degree(v) > 0)) {
-                number[v] = nodes++;
-            }
-        }
-        return nodes == 0 ? Optional.empty() : Optional.of(new Core(graph, number, nodes, spots, need, leaves, pool));
+        return Optional.of(new Core(graph, spots::isMetal, need, leaves));
     }
 
-    private void addEdges(Reducer graph, Classes pieces) {
+    /** By spot: whether every leaf can land somewhere in its piece of the graph. A tree lies in one piece. */
+    private boolean[] usefulSpots() {
+        Classes pieces = new Classes(spots.count());
         for (int e = 0; e < problem.edgeCount(); e++) {
-            int a = spots.of(problem.edges().a(e));
-            int b = spots.of(problem.edges().b(e));
-            if (a != b && problem.tariffs().bought(problem.edges().tariff(e), need.rank(0)) >= 0) {
-                graph.add(a, b, pool.addEdge(problem, need, e));
-                pieces.join(a, b);
+            if (links(e)) {
+                pieces.join(one(e), other(e));
             }
         }
-    }
-
-    /** By head of a piece of the graph: whether every leaf can land there. A tree lies in one piece. */
-    private boolean[] usefulPieces(Classes pieces) {
         int[] leavesThere = new int[spots.count()];
         for (int i = 0; i < leaves.size(); i++) {
             for (int j = 0; j < leaves.get(i).size(); j++) {
@@ -72,9 +66,23 @@ final class Presolve {
             }
         }
         boolean[] useful = new boolean[leavesThere.length];
-        for (int piece = 0; piece < useful.length; piece++) {
-            useful[piece] = leavesThere[piece] == (1 << leaves.size()) - 1;
+        for (int spot = 0; spot < useful.length; spot++) {
+            useful[spot] = leavesThere[pieces.find(spot)] == (1 << leaves.size()) - 1;
         }
         return useful;
+    }
+
+    /** Whether an edge may be used between two different spots. */
+    private boolean links(int edge) {
+        return one(edge) != other(edge)
+                && problem.tariffs().bought(problem.edges().tariff(edge), need.rank(0)) >= 0;
+    }
+
+    private int one(int edge) {
+        return spots.of(problem.edges().a(edge));
+    }
+
+    private int other(int edge) {
+        return spots.of(problem.edges().b(edge));
     }
 }

@@ -20,9 +20,10 @@ final class Reducer {
     private final boolean[] listed;
     private int openCount;
 
-    Reducer(int nodes, boolean[] landing, StretchPool pool, int capacity) {
+    Reducer(boolean[] landing, StretchPool pool, int capacity) {
         this.pool = pool;
         this.landing = landing;
+        int nodes = landing.length;
         head = new int[nodes];
         Arrays.fill(head, -1);
         degree = new int[nodes];
@@ -34,8 +35,18 @@ final class Reducer {
         stretch = new int[room];
     }
 
-    int nodes() {
-        return head.length;
+    StretchPool pool() {
+        return pool;
+    }
+
+    /** New numbers, in the same order, for the nodes that are left; -1 for those that are not. */
+    int[] numbers() {
+        int[] number = new int[head.length];
+        int count = 0;
+        for (int node = 0; node < number.length; node++) {
+            number[node] = landing[node] || degree[node] > 0 ? count++ : -1;
+        }
+        return number;
     }
 
     int degree(int node) {

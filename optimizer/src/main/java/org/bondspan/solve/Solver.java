@@ -69,7 +69,8 @@ public final class Solver {
     }
 
     private Tree rebuild(Core core, CoreTree found, StretchPool pool) {
-        TreeRebuild rebuild = new TreeRebuild(problem, spots, spotsOfTerminals(leaf -> core.spot(found.landing(leaf))));
+        TreeRebuild rebuild =
+                new TreeRebuild(problem, spots, spotsOfTerminals(leaf -> core.origin(found.landing(leaf))));
         for (int i = 0; i < found.size(); i++) {
             pool.forEachEdge(core.stretch(found.edge(i)), found.grade(i), rebuild::add);
         }

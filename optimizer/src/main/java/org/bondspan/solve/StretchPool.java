@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.function.IntConsumer;
 
 /**
- * Stretches with what they cost at each grade: edges of the problem, two stretches end to end, or the better of two
- * side by side (not always the same one at every grade). Every stretch can be taken apart into edges again.
+ * Stretches with what they cost at each grade: edges of a graph, two stretches end to end, or the better of two side by
+ * side (not always the same one at every grade). Every stretch can be taken apart into edges again.
  */
 final class StretchPool {
 
@@ -59,6 +59,16 @@ final class StretchPool {
         return stretch;
     }
 
+    /** An edge of a core. */
+    int addEdge(Core core, int edge) {
+        int stretch = add(EDGE, edge, -1);
+        for (int grade = 0; grade < weight.length; grade++) {
+            weight[grade][stretch] = core.edgeWeight(edge, grade);
+            extent[grade][stretch] = core.edgeExtent(edge, grade);
+        }
+        return stretch;
+    }
+
     /** Whether a stretch can meet any grade at all. */
     boolean isUsable(int stretch) {
         return weight[0][stretch] >= 0;
@@ -103,7 +113,7 @@ final class StretchPool {
         return byWeight != 0 ? byWeight : Long.compare(extent[grade][one], extent[grade][other]);
     }
 
-    /** Tells the edges of the problem that make up a stretch at a grade. */
+    /** Tells the edges that make up a stretch at a grade. */
     void forEachEdge(int stretch, int grade, IntConsumer action) {
         int[] open = new int[16];
         int count = 0;

@@ -117,6 +117,7 @@ final class SubsetProgramme {
 
     private void settle(int side, Optional<Separator> parting) {
         int grade = core.need().grade(side);
+        boolean isFree = restriction.isNone();
         boolean parted = false;
         long partedWeight = Long.MAX_VALUE;
         long partedLength = Long.MAX_VALUE;
@@ -140,7 +141,7 @@ final class SubsetProgramme {
             }
             if (!beyond) {
                 keep(node);
-                if (restriction.allows(node, side)) {
+                if (isFree || restriction.allows(node, side)) {
                     relax(node, weight, extent, grade);
                 }
             }

@@ -52,9 +52,11 @@ class BruteForceTest {
 
     private static void compare(long seed, Sketch sketch) {
         Optional<BruteForce.Value> expected = BruteForce.solve(sketch.withSpots());
-        assertThat(value(Solver.solve(sketch.problem())))
-                .as("seed %d of %s", seed, sketch)
-                .isEqualTo(expected);
+        Outcome outcome = Solver.solve(sketch.problem());
+        assertThat(value(outcome)).as("seed %d of %s", seed, sketch).isEqualTo(expected);
+        if (outcome instanceof Outcome.Least least) {
+            TreeAudit.check(sketch, least.tree());
+        }
         assertThat(value(Solver.solve(sketch.problem(), Shortcuts.NONE)))
                 .as("seed %d without shortcuts", seed)
                 .isEqualTo(expected);

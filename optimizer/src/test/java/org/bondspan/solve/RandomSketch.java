@@ -27,8 +27,11 @@ final class RandomSketch {
             tariffs.add(tariff());
         }
         for (int e = 0; e < edgeCount; e++) {
-            int length = random.nextInt(5) == 0 ? 0 : random.nextInt(1, 5);
-            edges.add(new Sketch.Stretch(node(), node(), length, random.nextInt(tariffCount)));
+            // Most cases start from a spanning tree, so that few of them are impossible.
+            int from = e + 1 < nodes && random.nextInt(6) > 0 ? e + 1 : node();
+            int length = random.nextInt(8) == 0 ? 0 : random.nextInt(1, 5);
+            edges.add(new Sketch.Stretch(
+                    from, from == e + 1 ? random.nextInt(from) : node(), length, random.nextInt(tariffCount)));
         }
         for (int t = 0; t < terminalCount; t++) {
             terminals.add(landings(tariffCount));
@@ -39,8 +42,8 @@ final class RandomSketch {
     private List<Long> tariff() {
         List<Long> weights = new ArrayList<>();
         long weight = random.nextInt(1, 5);
-        int freeUpTo = random.nextInt(4) == 0 ? random.nextInt(ranks) : -1;
-        int cap = random.nextInt(3) == 0 ? random.nextInt(ranks) : ranks;
+        int freeUpTo = random.nextInt(6) == 0 ? random.nextInt(ranks) : -1;
+        int cap = random.nextInt(5) == 0 ? random.nextInt(ranks) : ranks;
         for (int rank = 0; rank < ranks; rank++) {
             weights.add(rank > cap ? RoutingProblem.FORBIDDEN : rank <= freeUpTo ? 0 : weight);
             weight = Math.max(1, weight + random.nextInt(-1, 4));
@@ -52,7 +55,7 @@ final class RandomSketch {
     }
 
     private List<Sketch.Landing> landings(int tariffCount) {
-        int count = random.nextInt(20) == 0 ? 0 : random.nextInt(2) == 0 ? 1 : random.nextInt(1, 4);
+        int count = random.nextInt(50) == 0 ? 0 : random.nextInt(2) == 0 ? 1 : random.nextInt(1, 4);
         List<Sketch.Landing> ways = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             ways.add(new Sketch.Landing(node(), random.nextInt(3), random.nextInt(tariffCount)));
@@ -68,7 +71,7 @@ final class RandomSketch {
     static Sketch withPairNeeds(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(2, 6);
-        return new RandomSketch(random, random.nextInt(1, 7), random.nextInt(0, 10), terminals)
+        return new RandomSketch(random, random.nextInt(2, 9), random.nextInt(3, 12), terminals)
                 .withNeed(seed, terminals);
     }
 
@@ -76,7 +79,7 @@ final class RandomSketch {
     static Sketch smallWithPairNeeds(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(2, 5);
-        return new RandomSketch(random, random.nextInt(1, 6), random.nextInt(0, 7), terminals)
+        return new RandomSketch(random, random.nextInt(2, 7), random.nextInt(2, 9), terminals)
                 .withNeed(seed, terminals);
     }
 
@@ -102,7 +105,7 @@ final class RandomSketch {
     static Sketch withSumsOfAreas(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(3, 6);
-        RandomSketch made = new RandomSketch(random, random.nextInt(2, 7), random.nextInt(1, 10), terminals);
+        RandomSketch made = new RandomSketch(random, random.nextInt(3, 9), random.nextInt(4, 12), terminals);
         int services = random.nextInt(1, Math.min(4, terminals));
         int[] area = new int[terminals];
         int[] supply = new int[terminals];

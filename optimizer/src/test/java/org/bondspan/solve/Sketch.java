@@ -54,21 +54,34 @@ record Sketch(
         return atMost == 0 || (edge.length == 0 && atMost > 0);
     }
 
-    /** The same with nodes that lie together made one. */
-    Sketch withSpots() {
+    /** First of the nodes that lie together with a node. */
+    int spotOf(int node) {
+        return spots()[node];
+    }
+
+    private int[] spots() {
         int[] spot = new int[metal.size()];
         for (int v = 0; v < spot.length; v++) {
             spot[v] = v;
         }
-        for (int pass = 0; pass < spot.length; pass++) {
+        boolean changes = true;
+        while (changes) {
+            changes = false;
             for (Stretch edge : edges) {
-                if (isFree(edge)) {
+                if (isFree(edge) && spot[edge.a] != spot[edge.b]) {
                     int least = Math.min(spot[edge.a], spot[edge.b]);
                     spot[edge.a] = least;
                     spot[edge.b] = least;
+                    changes = true;
                 }
             }
         }
+        return spot;
+    }
+
+    /** The same with nodes that lie together made one. */
+    Sketch withSpots() {
+        int[] spot = spots();
         List<Boolean> isMetal = new ArrayList<>(metal);
         for (int v = 0; v < spot.length; v++) {
             isMetal.set(spot[v], isMetal.get(spot[v]) || metal.get(v));
