@@ -69,17 +69,7 @@ final class PipeJumpers {
     }
 
     private static Position position(WaterPiping pipe, Length distance) {
-        List<LineVertex> vertices = pipe.line().vertices();
-        Length rest = distance;
-        LineVertex place = vertices.get(vertices.size() - 1);
-        for (int i = 1; i < vertices.size(); i++) {
-            Length run = LineLengths.between(vertices.get(i - 1), vertices.get(i));
-            if (!run.isLessThan(rest)) {
-                place = LineLengths.along(vertices.get(i - 1), vertices.get(i), rest);
-                break;
-            }
-            rest = rest.minus(run);
-        }
+        LineVertex place = LineLengths.placeAt(pipe.line(), distance);
         return new Position(pipe.line().level(), place.at(), place.height());
     }
 }

@@ -1,6 +1,9 @@
 package org.bondspan.review;
 
+import java.util.Arrays;
+import java.util.Optional;
 import org.bondspan.code.Rule;
+import org.bondspan.site.CodeEdition;
 
 /** The dictionary of checks: what a review looks at, in the words of the trade, each with its section. */
 public enum CheckedRule {
@@ -22,10 +25,8 @@ public enum CheckedRule {
     CARRIER_TOO_SMALL(Rule.CONDUCTOR_SIZE, "a ring or installed conductor carries only up to its own size"),
     CONDUCTOR_TOO_SMALL(Rule.CONDUCTOR_SIZE, "every conductor has the size that it needs"),
     SIDE_BY_SIDE(Rule.NO_PARALLEL, "no smaller conductors run side by side in place of one"),
-    ALUMINUM_PLACES(
-            Rule.ALUMINUM_PLACES, "aluminum is not buried and does not end outdoors within 18 in of the earth"),
-    UNPROTECTED(
-            Rule.PROTECTION, "smaller than 6 AWG runs in raceway; larger does so where it is exposed to damage"),
+    ALUMINUM_PLACES(Rule.ALUMINUM_PLACES, "aluminum is not buried and does not end outdoors within 18 in of the earth"),
+    UNPROTECTED(Rule.PROTECTION, "smaller than 6 AWG runs in raceway; larger does so where it is exposed to damage"),
     MECHANICAL_JOINT(Rule.UNBROKEN, "no mechanical joint in a grounding electrode conductor"),
     RACEWAY_NOT_BONDED(Rule.RACEWAY_BOND, "a ferrous raceway is bonded to its conductor at both ends"),
     SITE_FINDING(Rule.WATER_PIPE_SUPPLEMENT, "what is to be said of the site whatever the route, 250.53"),
@@ -49,5 +50,14 @@ public enum CheckedRule {
     /** What the check asks of a route. */
     public String asks() {
         return asks;
+    }
+
+    /** What the adopted edition has instead of a section that some check cites. */
+    static Optional<String> findEditionNote(String section, CodeEdition edition) {
+        return Arrays.stream(values())
+                .map(CheckedRule::rule)
+                .filter(rule -> rule.section().equals(section))
+                .findFirst()
+                .flatMap(rule -> rule.findEditionNote(edition));
     }
 }

@@ -33,6 +33,11 @@ import org.bondspan.units.WireSize;
 
 /** Judges the metal of a site as part of a way: what may be passed, what may not, and by which section. */
 final class Metal {
+    /** Keys of vertices of paths begin so. */
+    static final String PATH = "path ";
+    /** Keys of the vertices for pipe beyond its usable part end so. */
+    static final String BEYOND = " beyond usable";
+
     private final Site site;
     private final MediaThatMayCarry media;
     private final Map<String, SitePath> paths = new HashMap<>();
@@ -66,7 +71,9 @@ final class Metal {
         return new Node(key, id, true, Optional.empty(), List.of(passing(electrode)));
     }
 
-    /** The pipe that a water-pipe electrode continues in, a ring's path with leave, the frame of an in-ground member. */
+    /**
+     * The pipe that a water-pipe electrode continues in, a ring's path with leave, the frame of an in-ground member.
+     */
     private Optional<String> findPathOf(Electrode electrode) {
         if (electrode instanceof WaterPipeElectrode) {
             return site.listPaths(WaterPiping.class).stream()
@@ -141,13 +148,13 @@ final class Metal {
         }
         if (carrier instanceof Carrier.Pipe pipe
                 && distance.map(pipe.usable()::isLessThan).orElse(false)) {
-            return Node.open(key(id) + " beyond", id);
+            return Node.open(key(id) + BEYOND, id);
         }
         return Node.open(key(id), id);
     }
 
     static String key(String path) {
-        return "path " + path;
+        return PATH + path;
     }
 
     private Offence carrying(SitePath path) {
@@ -203,7 +210,8 @@ final class Metal {
         if (drawn instanceof StructuralFrame frame) {
             return isOnFrame(frame, position);
         }
-        return drawn != null && findLine(drawn).map(line -> isOnLine(line, position)).orElse(false);
+        return drawn != null
+                && findLine(drawn).map(line -> isOnLine(line, position)).orElse(false);
     }
 
     private static Optional<Line> findLine(SitePath path) {
@@ -215,14 +223,16 @@ final class Metal {
 
     private static boolean isOnLine(Line line, Position position) {
         return line.level().equals(position.level())
-                && LineLengths.findDistance(line, position.at(), position.height()).isPresent();
+                && LineLengths.findDistance(line, position.at(), position.height())
+                        .isPresent();
     }
 
     private static boolean isOnFrame(StructuralFrame frame, Position position) {
         if (!frame.levels().contains(position.level())) {
             return false;
         }
-        boolean inHeight = !position.height().isLessThan(frame.bottom()) && !frame.top().isLessThan(position.height());
+        boolean inHeight =
+                !position.height().isLessThan(frame.bottom()) && !frame.top().isLessThan(position.height());
         return (inHeight && frame.columns().stream().anyMatch(column -> isSame(column, position.at())))
                 || (frame.beamHeight().equals(position.height())
                         && frame.beams().stream().anyMatch(beam -> isOnBeam(beam, position.at())));
@@ -231,11 +241,7 @@ final class Metal {
     private static boolean isOnBeam(SitePath.Beam beam, PlanPoint at) {
         Length none = Length.ZERO;
         return LineLengths.findDistance(
-                        new Line(
-                                "",
-                                List.of(
-                                        new LineVertex(beam.from(), none),
-                                        new LineVertex(beam.to(), none))),
+                        new Line("", List.of(new LineVertex(beam.from(), none), new LineVertex(beam.to(), none))),
                         at,
                         none)
                 .isPresent();

@@ -4,8 +4,8 @@ import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 
 /**
- * Something unlawful in a proposal. Whether it is a violation depends on whether a pair of a service and something to be
- * connected relies on it.
+ * Something unlawful in a proposal. Whether it is a violation depends on whether a pair of a service and something to
+ * be connected relies on it.
  *
  * @param subject id of the conductor, path or electrode
  * @param message what was found and what would be needed

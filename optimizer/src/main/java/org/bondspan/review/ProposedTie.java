@@ -70,7 +70,8 @@ final class ProposedTie {
     private void addTies() {
         for (ConcreteEncased bars : site.listElectrodes(ConcreteEncased.class)) {
             metal.findTiedFrame(bars)
-                    .ifPresent(frame -> touch(Metal.key(frame), metal.electrode(bars.id()).key(), List.of()));
+                    .ifPresent(frame ->
+                            touch(Metal.key(frame), metal.electrode(bars.id()).key(), List.of()));
         }
     }
 

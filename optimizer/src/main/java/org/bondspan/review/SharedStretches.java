@@ -13,8 +13,8 @@ import org.bondspan.site.Service;
 import org.bondspan.units.WireSize;
 
 /**
- * What each conductor needs: a stretch that all ways between some services of one supply and a thing share carries the sum
- * of those services, 250.64(D)(1).
+ * What each conductor needs: a stretch that all ways between some services of one supply and a thing share carries the
+ * sum of those services, 250.64(D)(1).
  */
 final class SharedStretches {
     private final TieAnalysis analysis;
@@ -38,8 +38,9 @@ final class SharedStretches {
 
     /** The largest need across a carrier: a ring or an installed conductor; empty where every pair has another way. */
     Optional<Required> findAcross(String vertex) {
-        Predicate<Span> elsewhere = span -> !analysis.tie().graph().getEdgeSource(span).equals(vertex)
-                && !analysis.tie().graph().getEdgeTarget(span).equals(vertex);
+        Predicate<Span> elsewhere =
+                span -> !analysis.tie().graph().getEdgeSource(span).equals(vertex)
+                        && !analysis.tie().graph().getEdgeTarget(span).equals(vertex);
         return find(elsewhere, Material.COPPER);
     }
 
@@ -62,7 +63,9 @@ final class SharedStretches {
     private record Group(String supply, Obligation obligation) {}
 
     private static Required required(Group group, List<Service> services, Material material) {
-        long area = services.stream().mapToLong(service -> service.ungrounded().area()).sum();
+        long area = services.stream()
+                .mapToLong(service -> service.ungrounded().area())
+                .sum();
         Material ofService = services.get(0).ungrounded().material();
         String names = String.join(" and ", services.stream().map(Service::id).toList());
         return new Required(

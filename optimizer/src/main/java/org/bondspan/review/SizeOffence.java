@@ -1,5 +1,7 @@
 package org.bondspan.review;
 
+import org.bondspan.finding.Finding;
+import org.bondspan.finding.Severity;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.units.WireSize;
 
@@ -11,8 +13,8 @@ final class SizeOffence {
         return new Offence(
                 CheckedRule.CONDUCTOR_TOO_SMALL,
                 conductor.id(),
-                conductor.id() + " is " + describe(conductor) + "; from " + toward + " it needs "
-                        + need.label() + " " + conductor.material().label() + ".",
+                conductor.id() + " is " + describe(conductor) + "; from " + toward + " it needs " + need.label() + " "
+                        + conductor.material().label() + ".",
                 "Make it " + need.label() + ".");
     }
 
@@ -23,6 +25,15 @@ final class SizeOffence {
                 conductor.id() + ", " + describe(conductor) + ", shares its way with others too small, from " + toward
                         + "; smaller conductors side by side do not make up one of " + need.label() + ".",
                 "Run one conductor of " + need.label() + ".");
+    }
+
+    static Finding larger(ProposedConductor conductor, WireSize need, String toward) {
+        return new Finding(
+                CheckedRule.LARGER_THAN_NEEDED.rule().section(),
+                Severity.NOTE,
+                conductor.id(),
+                conductor.id() + " is " + describe(conductor) + "; from " + toward + " " + need.label()
+                        + " is enough. Make it smaller to save copper.");
     }
 
     static Offence ofCarrier(String path, WireSize capacity, WireSize need, String toward) {

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.bondspan.layout.Proposal.ProposedConductor;
 
 /**
- * An edge of the proposed tie: a stretch of a conductor, or a touch of metal. Compared by identity, since two conductors
- * may run between the same two ends.
+ * An edge of the proposed tie: a stretch of a conductor, or a touch of metal. Compared by identity, since two
+ * conductors may run between the same two ends.
  */
 final class Span {
     private final Optional<ProposedConductor> conductor;

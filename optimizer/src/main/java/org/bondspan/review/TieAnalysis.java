@@ -15,8 +15,8 @@ import org.bondspan.site.Service;
 import org.bondspan.site.Site;
 
 /**
- * How a proposal joins every service with everything that must be connected: the best way of each pair, and the pairs that
- * nothing joins.
+ * How a proposal joins every service with everything that must be connected: the best way of each pair, and the pairs
+ * that nothing joins.
  */
 final class TieAnalysis {
     private final Site site;
@@ -88,12 +88,10 @@ final class TieAnalysis {
                 .findFirst()
                 .orElseThrow();
         boolean roundIt = search.find(pair, goals(pair.obligation()), span -> !isOf(span, small))
-                .map(other -> other.offences().stream()
-                        .allMatch(found -> found.check() == CheckedRule.CONDUCTOR_TOO_SMALL))
+                .map(other ->
+                        other.offences().stream().allMatch(found -> found.check() == CheckedRule.CONDUCTOR_TOO_SMALL))
                 .orElse(false);
-        return roundIt
-                ? SizeOffence.sideBySide(small, pair.need(small.material()), pair.describe())
-                : offence;
+        return roundIt ? SizeOffence.sideBySide(small, pair.need(small.material()), pair.describe()) : offence;
     }
 
     static boolean isOf(Span span, ProposedConductor conductor) {

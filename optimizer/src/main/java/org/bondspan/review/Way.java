@@ -24,6 +24,10 @@ record Way(List<String> vertices, List<Span> spans, Set<Offence> offences) {
     }
 
     List<ProposedConductor> conductors() {
-        return spans.stream().map(Span::conductor).flatMap(Optional::stream).distinct().toList();
+        return spans.stream()
+                .map(Span::conductor)
+                .flatMap(Optional::stream)
+                .distinct()
+                .toList();
     }
 }

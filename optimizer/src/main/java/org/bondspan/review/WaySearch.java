@@ -59,7 +59,9 @@ final class WaySearch {
             if (!here.vertex.equals(start) && !tie.node(here.vertex).passable()) {
                 continue;
             }
-            int passing = here.vertex.equals(start) ? 0 : passing(pair, tie.node(here.vertex)).size();
+            int passing = here.vertex.equals(start)
+                    ? 0
+                    : passing(pair, tie.node(here.vertex)).size();
             for (Span span : tie.graph().edgesOf(here.vertex)) {
                 String next = other(span, here.vertex);
                 int offences = here.offences + passing + along(pair, span).size();

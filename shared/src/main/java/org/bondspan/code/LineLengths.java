@@ -46,6 +46,20 @@ public final class LineLengths {
                 Length.ofNanometres(between(a.height().nanometres(), b.height().nanometres(), distance, whole)));
     }
 
+    /** The place so far along the line; its end where the line is shorter. */
+    public static LineVertex placeAt(Line line, Length distance) {
+        List<LineVertex> vertices = line.vertices();
+        Length rest = distance;
+        for (int i = 1; i < vertices.size(); i++) {
+            Length run = between(vertices.get(i - 1), vertices.get(i));
+            if (!run.isLessThan(rest)) {
+                return along(vertices.get(i - 1), vertices.get(i), rest);
+            }
+            rest = rest.minus(run);
+        }
+        return vertices.get(vertices.size() - 1);
+    }
+
     /**
      * How far along the line a place lies, if it lies on it to within 0.05 ft; the first such where it passes twice.
      */

@@ -167,6 +167,15 @@ public final class StretchNeed {
         return size;
     }
 
+    /** The aluminum column's size toward all services: the largest over supplies. */
+    public WireSize ofWholeInAluminum() {
+        return supplies.stream()
+                .map(supply -> Table25066.rowFor(supply.material(), area(supply.members))
+                        .aluminum())
+                .reduce(WireSize::largerOf)
+                .orElseThrow();
+    }
+
     /** The section behind {@link #ofWhole}. */
     public Rule basisOfWhole(Need need) {
         WireSize size = ofWhole(need);

@@ -1,0 +1,44 @@
+package org.bondspan.review;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bondspan.layout.Proposal.Enclosure;
+import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.site.Material;
+import org.bondspan.site.Position;
+import org.bondspan.units.Length;
+
+/** 250.64(A): aluminum is not buried, and does not end outdoors within 18 in of the earth. */
+final class AluminumCheck implements ConductorCheck {
+    private static final Length EIGHTEEN_INCHES = Length.ofInches(BigDecimal.valueOf(18));
+
+    private final Ends ends;
+
+    AluminumCheck(Ends ends) {
+        this.ends = ends;
+    }
+
+    @Override
+    public Optional<Offence> find(ProposedConductor conductor) {
+        if (conductor.material() != Material.ALUMINUM) {
+            return Optional.empty();
+        }
+        if (conductor.enclosure() == Enclosure.BURIED) {
+            return Optional.of(offence(conductor, conductor.id() + " is aluminum and buried."));
+        }
+        boolean low = conductor.outdoors()
+                && Stream.of(ends.start(conductor), ends.finish(conductor))
+                        .flatMap(Optional::stream)
+                        .map(Position::height)
+                        .anyMatch(height -> height.isLessThan(EIGHTEEN_INCHES));
+        return low
+                ? Optional.of(offence(
+                        conductor, conductor.id() + " is aluminum and ends outdoors less than 18 in above the earth."))
+                : Optional.empty();
+    }
+
+    private static Offence offence(ProposedConductor conductor, String found) {
+        return new Offence(CheckedRule.ALUMINUM_PLACES, conductor.id(), found, "Use copper there.");
+    }
+}

@@ -1,0 +1,42 @@
+package org.bondspan.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.finding.Finding;
+import org.bondspan.site.CodeEdition;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Weight;
+
+/**
+ * What a review says of a proposal.
+ *
+ * @param complies whether no finding is a violation
+ * @param copper all copper of the proposal; empty when the length of some conductor is not known
+ * @param least the weight that the least-copper interconnection of the site needs; empty when there is none
+ * @param conductors in the order of the proposal
+ * @param ways one for each pair of a service and something that must be connected
+ * @param site name of the site
+ */
+public record ReviewOutcome(
+        boolean complies,
+        List<Finding> findings,
+        List<String> notChecked,
+        Optional<Copper> copper,
+        Optional<Weight> least,
+        LengthUnit lengthUnit,
+        List<JudgedConductor> conductors,
+        List<JudgedWay> ways,
+        List<String> cautions,
+        String site,
+        CodeEdition codeEdition) {
+    public ReviewOutcome {
+        findings = List.copyOf(findings);
+        notChecked = List.copyOf(notChecked);
+        conductors = List.copyOf(conductors);
+        ways = List.copyOf(ways);
+        cautions = List.copyOf(cautions);
+        if (complies == Finding.anyViolation(findings)) {
+            throw new IllegalArgumentException("complies: " + complies + ", findings: " + findings);
+        }
+    }
+}
