@@ -8,8 +8,8 @@ import org.bondspan.units.Length;
 import org.bondspan.units.WireSize;
 
 /**
- * A route that somebody proposes for a site, to be verified. Ids are unique among the conductors; everything named exists
- * on the site: the reader has checked.
+ * A route that somebody proposes for a site, to be verified. Ids are unique among the conductors; everything named
+ * exists on the site: the reader has checked.
  */
 public record Proposal(List<ProposedConductor> conductors, List<ProposedLink> links, List<ProposedJoint> joints) {
     public Proposal {
