@@ -55,6 +55,26 @@ class ArchitectureTest {
     }
 
     @Test
+    void theReviewJudgesIndependentlyOfWhatFindsRoutes() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.bondspan.review..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.bondspan.network..", "org.bondspan.solve..", "org.bondspan.usecase..")
+                .because("one error must not both find a route and approve it")
+                .check(BONDSPAN);
+        noClasses()
+                .that()
+                .resideInAnyPackage("org.bondspan.network..", "org.bondspan.solve..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.bondspan.review..")
+                .because("one error must not both find a route and approve it")
+                .check(BONDSPAN);
+    }
+
+    @Test
     void theCommandLineOnlyReadsAsksAndPrints() {
         classes()
                 .that()

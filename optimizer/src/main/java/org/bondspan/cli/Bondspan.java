@@ -4,7 +4,6 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.bondspan.site.CodeEdition;
@@ -84,7 +83,7 @@ public final class Bondspan implements Runnable {
             int exit = commandLine.execute(args);
             streams.answer(help.toString());
             return exit;
-        } catch (VirtualMachineError | UncheckedIOException failure) {
+        } catch (VirtualMachineError | UnwritableException failure) {
             return failures.failed(failure);
         }
     }

@@ -9,6 +9,7 @@ import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Turns what went wrong into one message on standard error and an exit code. */
 final class Failures implements IExecutionExceptionHandler, IParameterExceptionHandler {
@@ -39,24 +40,31 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
 
     private int usage(ParameterException failure) {
         String command = failure.getCommandLine().getCommandSpec().qualifiedName();
-        String message =
-                String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
+        String message = failure instanceof UnmatchedArgumentException unmatched
+                ? "\"" + unmatched.getUnmatched().get(0) + "\" is not known here"
+                : String.valueOf(failure.getMessage()).lines().findFirst().orElse("");
         streams.tell(command + ": " + message + ". See " + command + " --help\n");
         return Exit.BAD_INPUT;
     }
 
     /** A bug, memory that does not suffice, an answer that cannot be written. */
     int failed(Throwable failure) {
-        String what = String.valueOf(failure).lines().findFirst().orElse("");
-        String advice = failure instanceof OutOfMemoryError
-                ? "Give Java more memory, for example -Xmx4g."
-                : "This is not the fault of the site file; please report it.";
-        streams.tell("bondspan failed: " + what + ". " + advice + "\n");
+        streams.tell("bondspan failed: " + describe(failure) + "\n");
         if (args.contains(Bondspan.TRACE)) {
             StringWriter stack = new StringWriter();
             failure.printStackTrace(new PrintWriter(stack));
             streams.tell(stack.toString());
         }
         return Exit.FAILED;
+    }
+
+    private static String describe(Throwable failure) {
+        if (failure instanceof UnwritableException unwritable) {
+            return "the answer cannot be written: " + unwritable.getMessage() + ".";
+        }
+        String what = failure.toString().lines().findFirst().orElse("");
+        return failure instanceof OutOfMemoryError
+                ? what + ". Give Java more memory, for example -Xmx4g."
+                : what + ". This is not the fault of the site file; please report it.";
     }
 }

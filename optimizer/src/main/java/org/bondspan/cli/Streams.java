@@ -3,7 +3,6 @@ package org.bondspan.cli;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.bondspan.report.Ink;
@@ -13,13 +12,16 @@ import org.bondspan.report.Ink;
  * whatever the platform.
  */
 record Streams(InputStream in, OutputStream out, OutputStream err, Ink ink) {
-    /** Prints the answer in one piece. A reader that has gone away, as {@code head} does, is no failure. */
+    /**
+     * Prints the answer in one piece. A reader that has gone away, as {@code head} does, is no failure; any other is an
+     * {@link UnwritableException}.
+     */
     void answer(String text) {
         try {
             write(out, text);
         } catch (IOException e) {
             if (!isClosedPipe(e)) {
-                throw new UncheckedIOException(e);
+                throw new UnwritableException(e);
             }
         }
     }

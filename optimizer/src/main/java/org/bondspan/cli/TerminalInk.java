@@ -18,8 +18,7 @@ enum TerminalInk implements Ink {
 
     @Override
     public String paint(Tone tone, String text) {
-        IStyle style = style(tone);
-        return text.isBlank() ? text : style.on() + text + style.off();
+        return text.isBlank() ? text : style(tone).on() + text + Style.reset.on();
     }
 
     private static IStyle style(Tone tone) {

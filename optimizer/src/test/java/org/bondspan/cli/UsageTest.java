@@ -49,7 +49,8 @@ class UsageTest {
 
     @Test
     void anUnknownOptionIsNamed() {
-        assertThat(Run.of("route", "--jsno", Run.sample("hall-steel")).err()).contains("--jsno");
+        assertThat(Run.of("route", "--jsno", Run.sample("hall-steel")).err())
+                .isEqualTo("bondspan route: \"--jsno\" is not known here. See bondspan route --help\n");
     }
 
     @Test
