@@ -21,6 +21,7 @@ import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
@@ -91,7 +92,10 @@ public final class Interconnection {
 
     private List<Finding> findings(List<Link> links) {
         List<Finding> findings = new ArrayList<>(SiteFindings.of(site, system));
-        Set<String> carrying = links.stream().map(Link::path).collect(Collectors.toCollection(LinkedHashSet::new));
+        Set<String> carrying = links.stream()
+                .filter(link -> !endsAtOwnRing(link))
+                .map(Link::path)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
         for (Carrier carrier : media.carriers()) {
             if (carrying.contains(carrier.path().id())) {
                 findings.addAll(SiteFindings.whereItCarries(carrier));
@@ -105,6 +109,15 @@ public final class Interconnection {
                         "Something on this open floor is oblique to x and y: the answer is least over runs parallel to x and y"
                                 + " through the places of the plan.")));
         return findings;
+    }
+
+    /** Through a ring's path to the ring itself: it is bonded so, and carries nothing. */
+    private boolean endsAtOwnRing(Link link) {
+        return media.find(link.path())
+                .filter(Carrier.Ring.class::isInstance)
+                .map(carrier -> ((Carrier.Ring) carrier).electrode().id())
+                .filter(ring -> link.to().equals(new End.AtElectrode(ring, Optional.empty())))
+                .isPresent();
     }
 
     private Layout layout(
