@@ -184,7 +184,7 @@ public final class States {
         State state = unreached.contains(id) ? State.UNREACHED : State.BONDED;
         String reason = state == State.UNREACHED
                 ? "Cannot be reached."
-                : obligation.get().rule().says() + ".";
+                : "Required: " + obligation.get().rule().says() + ".";
         Optional<WireSize> size = Optional.of(need.ofWhole(obligation.get().need()));
         return new BondState(id, state, size, basis(obligation.get()), reason, way);
     }

@@ -49,7 +49,7 @@ public final class CheckSite {
         long open = site.levels().stream()
                 .filter(level -> level.openHeight().isPresent())
                 .count();
-        lines.add("New copper may run along " + copper + " drawn lines and on " + open + " open floors.");
+        lines.add("New copper may run along drawn lines (" + copper + ") and on open floors (" + open + ").");
         return lines;
     }
 
