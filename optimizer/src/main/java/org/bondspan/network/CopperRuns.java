@@ -1,8 +1,7 @@
 package org.bondspan.network;
 
 import java.util.Arrays;
-import java.util.PriorityQueue;
-import java.util.function.IntPredicate;
+import org.bondspan.solve.KeyHeap;
 import org.bondspan.units.WireSize;
 
 /** The runs on which new copper may be laid, from node to node, for finding others as short. */
@@ -62,34 +61,37 @@ final class CopperRuns {
         return free ? 0 : arrays.length(edge);
     }
 
-    private record Reached(int node, long length) {}
+    /** Nodes that a search may enter, and what it has spent when it does. */
+    interface Entry {
+        boolean mayEnter(int node, long length);
+    }
 
     /**
-     * Shortest copper from a node to every other.
+     * Shortest copper from a node to others; metal is entered but not passed.
      *
-     * @param mayEnter nodes that may be entered; metal is entered but not passed
-     * @param most nothing longer is looked for
-     * @return by node; {@link #FAR} where there is none
+     * @return by node; {@link #FAR} where none is found
      */
-    long[] distances(int from, WireSize size, IntPredicate mayEnter, long most) {
+    long[] distances(int from, WireSize size, Entry entry) {
         long[] distance = new long[network.nodeCount()];
         Arrays.fill(distance, FAR);
-        PriorityQueue<Reached> queue = new PriorityQueue<>((a, b) -> Long.compare(a.length, b.length));
+        KeyHeap queue = new KeyHeap();
         distance[from] = 0;
-        queue.add(new Reached(from, 0));
+        queue.add(0, 0, from);
         while (!queue.isEmpty()) {
-            Reached here = queue.remove();
-            boolean metalOnTheWay = network.isMetal(here.node) && here.node != from;
-            if (here.length > distance[here.node] || metalOnTheWay) {
+            int node = queue.leastNode();
+            long here = queue.leastWeight();
+            queue.removeLeast();
+            boolean metalOnTheWay = network.isMetal(node) && node != from;
+            if (here > distance[node] || metalOnTheWay) {
                 continue;
             }
-            for (int i = firstEdge(here.node); i < endEdge(here.node); i++) {
-                int next = other(edges[i], here.node);
-                if (takes(edges[i], size) && mayEnter.test(next)) {
-                    long length = here.length + length(edges[i], size);
-                    if (length <= most && length < distance[next]) {
+            for (int i = firstEdge(node); i < endEdge(node); i++) {
+                int next = other(edges[i], node);
+                if (takes(edges[i], size)) {
+                    long length = here + length(edges[i], size);
+                    if (length < distance[next] && entry.mayEnter(next, length)) {
                         distance[next] = length;
-                        queue.add(new Reached(next, length));
+                        queue.add(length, 0, next);
                     }
                 }
             }

@@ -2,6 +2,7 @@ package org.bondspan.network;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -22,7 +23,8 @@ final class JointMove {
         this.network = problem.network();
         this.runs = runs;
         this.joint = joint;
-        this.meeting = meeting;
+        this.meeting =
+                meeting.stream().sorted(Comparator.comparingLong(this::rate)).toList();
     }
 
     /**
@@ -44,11 +46,7 @@ final class JointMove {
             taken.remove(network.arrays().from(edge));
             taken.remove(network.arrays().to(edge));
         }));
-        List<long[]> distances = new ArrayList<>();
-        for (Run run : meeting) {
-            WireSize size = problem.size(run.rank());
-            distances.add(runs.distances(end(run), size, node -> !taken.contains(node), weight() / rate(run)));
-        }
+        List<long[]> distances = distances(taken);
         List<Integer> candidates = candidates(distances);
         List<FewestBends> searches = new ArrayList<>();
         for (int i = 0; i < meeting.size(); i++) {
@@ -62,6 +60,29 @@ final class JointMove {
                     useful::contains));
         }
         return moveToBest(candidates, searches, bends, ranks);
+    }
+
+    /**
+     * From each of the three far ends, as far as the weight of all three together goes: from the lightest run's end
+     * first, then where its copper and the other's stay within that weight. On the way to a place that costs the same
+     * this holds throughout, since a step back along the heavier run saves at least what the lighter spends more.
+     */
+    private List<long[]> distances(Set<Integer> taken) {
+        long weight = weight();
+        Run lightest = meeting.get(0);
+        long[] first = runs.distances(
+                end(lightest),
+                problem.size(lightest.rank()),
+                (node, spent) -> spent <= weight / rate(lightest) && !taken.contains(node));
+        List<long[]> distances = new ArrayList<>(List.of(first));
+        for (Run run : meeting.subList(1, meeting.size())) {
+            distances.add(runs.distances(
+                    end(run),
+                    problem.size(run.rank()),
+                    (node, spent) -> first[node] != CopperRuns.FAR
+                            && spent * rate(run) + first[node] * rate(lightest) <= weight));
+        }
+        return distances;
     }
 
     private boolean moveToBest(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.bondspan.site.PlanPoint;
 import org.bondspan.units.WireSize;
 
 /**
@@ -43,7 +44,7 @@ final class Straightening {
             run.edges().forEach(edge -> taken.removeAll(List.of(arrays().from(edge), arrays().to(edge))));
             taken.remove(run.from());
             taken.remove(run.to());
-            changed |= bends(run) > 0 && straighten(run, taken, ranks);
+            changed |= bends(run) > fewestPossible(run) && straighten(run, taken, ranks);
         }
         return changed;
     }
@@ -51,8 +52,9 @@ final class Straightening {
     private boolean straighten(Run run, Set<Integer> taken, Map<Integer, Integer> ranks) {
         WireSize size = problem.size(run.rank());
         long length = length(run);
-        long[] home = runs.distances(run.to(), size, node -> !taken.contains(node), length);
-        long[] out = runs.distances(run.from(), size, node -> !taken.contains(node), length);
+        long[] out = runs.distances(run.from(), size, (node, spent) -> spent <= length && !taken.contains(node));
+        long[] home = runs.distances(
+                run.to(), size, (node, spent) -> out[node] != CopperRuns.FAR && out[node] + spent == length);
         FewestBends search =
                 new FewestBends(network, runs, run.from(), size, node -> isOnWay(out[node], home[node], length));
         boolean better =
@@ -63,6 +65,19 @@ final class Straightening {
             return true;
         }
         return false;
+    }
+
+    /** Bends that any run between the same two places has: one less than the directions in which they lie apart. */
+    private int fewestPossible(Run run) {
+        if (network.isMetal(run.from()) || network.isMetal(run.to())) {
+            return 0;
+        }
+        PlanPoint from = arrays().at(run.from());
+        PlanPoint to = arrays().at(run.to());
+        int apart = (from.x() == to.x() ? 0 : 1)
+                + (from.y() == to.y() ? 0 : 1)
+                + (arrays().elevation(run.from()) == arrays().elevation(run.to()) ? 0 : 1);
+        return Math.max(0, apart - 1);
     }
 
     private static boolean isOnWay(long out, long home, long length) {

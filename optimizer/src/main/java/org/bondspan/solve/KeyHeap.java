@@ -2,35 +2,37 @@ package org.bondspan.solve;
 
 import java.util.Arrays;
 
-/** Nodes by weight, then extent; a four-way heap. A node may be in it more than once; equal keys come out by node. */
-final class KeyHeap {
-
+/**
+ * Nodes by weight, then extent: a four-way heap on plain arrays, for shortest paths. A node may be in it more than
+ * once; equal keys come out by node.
+ */
+public final class KeyHeap {
     private int size;
     private long[] weight = new long[64];
     private long[] extent = new long[64];
     private int[] node = new int[64];
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return size == 0;
     }
 
-    void clear() {
+    public void clear() {
         size = 0;
     }
 
-    long leastWeight() {
+    public long leastWeight() {
         return weight[0];
     }
 
-    long leastExtent() {
+    public long leastExtent() {
         return extent[0];
     }
 
-    int leastNode() {
+    public int leastNode() {
         return node[0];
     }
 
-    void add(long w, long x, int v) {
+    public void add(long w, long x, int v) {
         if (size == node.length) {
             weight = Arrays.copyOf(weight, 2 * size);
             extent = Arrays.copyOf(extent, 2 * size);
@@ -48,7 +50,7 @@ final class KeyHeap {
         put(at, w, x, v);
     }
 
-    void removeLeast() {
+    public void removeLeast() {
         int last = --size;
         long w = weight[last];
         long x = extent[last];
