@@ -63,7 +63,7 @@ public enum Rule {
     PIPING_BOND("250.104(A)", "metal water piping is bonded"),
     FRAME_BOND("250.104(C)", "exposed structural metal joined to a frame is bonded"),
     SUPPLY_SIDE_TABLE("250.102(C)(1)", "beyond the table, 12.5 percent of the area of the phase conductors"),
-    NO_PARALLEL("310.10", "grounding electrode conductors are not run as smaller conductors in parallel");
+    NO_PARALLEL("310.10(G)", "grounding electrode conductors are not run as smaller conductors in parallel");
 
     private final String section;
     private final String says;
@@ -93,7 +93,7 @@ public enum Rule {
                                 ? "The " + edition.year()
                                         + " text does not yet name rebar; Bondspan keeps it out in every edition."
                                 : null;
-                    case NO_PARALLEL -> before2020 ? "310.10(H) in the " + edition.year() + " edition." : "310.10(G).";
+                    case NO_PARALLEL -> before2020 ? "310.10(H) in the " + edition.year() + " edition." : null;
                     case WATER_PIPE_FIVE_FEET ->
                         edition.isBefore(CodeEdition.NEC_2023)
                                 ? "Measuring the 5 ft along the pipe came with the 2023 text; Bondspan does so in every edition."
