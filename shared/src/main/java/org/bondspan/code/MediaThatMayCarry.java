@@ -46,7 +46,7 @@ public record MediaThatMayCarry(List<Carrier> carriers, List<Excluded> excluded)
         return new MediaThatMayCarry(judge.carriers, judge.excluded);
     }
 
-    /** Whether a water-pipe electrode is treated as one: not a fire main that the project only bonds. */
+    /** Whether that is a fire main which the project only bonds, instead of taking it for an electrode. */
     static boolean isBondOnly(WaterPipeElectrode pipe, Site site) {
         return pipe.use() == WaterUse.FIRE && site.fireLine().equals(Optional.of(FireLine.BOND_ONLY));
     }
@@ -180,7 +180,7 @@ public record MediaThatMayCarry(List<Carrier> carriers, List<Excluded> excluded)
         }
     }
 
-    /** Whether that electrode is the one that some metal path continues. */
+    /** The metal path that continues that electrode inside the building. */
     static Optional<WaterPiping> findPiping(Electrode electrode, Site site) {
         return site.listPaths(WaterPiping.class).stream()
                 .filter(WaterPiping::metal)
