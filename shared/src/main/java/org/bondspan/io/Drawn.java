@@ -1,6 +1,5 @@
 package org.bondspan.io;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.io.json.Node;
@@ -47,32 +46,16 @@ final class Drawn {
 
     /** The levels it stands on: the only one where none is named. */
     List<String> levels() {
-        Optional<Node.Array> list = fields.findList("levels");
-        if (list.isEmpty()) {
-            if (!fields.has("levels") && scope.levels().size() != 1) {
+        if (!fields.has("levels")) {
+            if (scope.levels().size() != 1) {
                 fields.report("levels", "is missing", "Name its levels, of " + levelList());
             }
             return scope.levels().stream().limit(1).toList();
         }
-        return ids(list.get());
-    }
-
-    private List<String> ids(Node.Array list) {
-        List<String> ids = new ArrayList<>();
-        for (int i = 0; i < list.items().size(); i++) {
-            Node item = list.items().get(i);
-            String path = fields.path("levels") + "[" + i + "]";
-            Optional<String> id = scope.values().text(item, path);
-            id.ifPresent(level -> scope.ids().refer(Kind.LEVEL, level, item.spot(), path));
-            if (id.isPresent() && ids.contains(id.get())) {
-                scope.values().reject(item, path, "names the level \"" + id.get() + "\" again", "Remove it");
-            }
-            id.filter(level -> !ids.contains(level)).ifPresent(ids::add);
-        }
-        if (list.items().isEmpty()) {
+        if (fields.isWithout("levels")) {
             fields.report("levels", "is empty", "Name its levels, of " + levelList());
         }
-        return ids;
+        return fields.references("levels", Kind.LEVEL);
     }
 
     private String levelList() {

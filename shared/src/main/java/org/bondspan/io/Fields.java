@@ -84,6 +84,11 @@ final class Fields {
         scope.problems().report(spot, path(name), message, inUnit(advice));
     }
 
+    /** At the object as a whole. */
+    void reportWhole(String message, String advice) {
+        scope.problems().report(node.spot(), path, message, inUnit(advice));
+    }
+
     private String inUnit(String advice) {
         return advice.replace("{unit}", scope.values().unit().symbol());
     }
@@ -150,7 +155,7 @@ final class Fields {
         return require(name, advice).flatMap(value -> scope.values().word(value, path(name), type));
     }
 
-    /** The id, unique over the whole site; empty where there is none. */
+    /** The id, unique within the space of its kind; empty where there is none. */
     String id(Kind kind) {
         String id = name("id", "Give it an id of its own");
         if (!id.isEmpty()) {
@@ -169,7 +174,7 @@ final class Fields {
         return text.filter(word -> !word.isBlank()).orElse("");
     }
 
-    /** The id of something else in the site. */
+    /** The id of something else. */
     Optional<String> findReference(String name, Kind kind) {
         Optional<String> id = findText(name);
         id.ifPresent(word -> find(name).ifPresent(value -> scope.ids().refer(kind, word, value.spot(), path(name))));
@@ -179,6 +184,24 @@ final class Fields {
     String reference(String name, Kind kind, String advice) {
         require(name, advice);
         return findReference(name, kind).orElse("");
+    }
+
+    /** Ids of other things, each once. */
+    List<String> references(String name, Kind kind) {
+        List<String> ids = new ArrayList<>();
+        List<Node> items = findList(name).map(Node.Array::items).orElse(List.of());
+        for (int i = 0; i < items.size(); i++) {
+            Node item = items.get(i);
+            String itemPath = path(name) + "[" + i + "]";
+            Optional<String> id = scope.values().text(item, itemPath);
+            id.ifPresent(word -> scope.ids().refer(kind, word, item.spot(), itemPath));
+            if (id.isPresent() && ids.contains(id.get())) {
+                scope.values()
+                        .reject(item, itemPath, "names " + kind.the() + " \"" + id.get() + "\" again", "Remove it");
+            }
+            id.filter(word -> !ids.contains(word)).ifPresent(ids::add);
+        }
+        return ids;
     }
 
     Optional<Node.Array> findList(String name) {
@@ -225,6 +248,11 @@ final class Fields {
         return value;
     }
 
+    /** Fields that may stand there and are not read. */
+    void accept(List<String> names) {
+        known.addAll(names);
+    }
+
     /** Where it cannot be told which fields belong there. */
     void acceptAll() {
         node.members().forEach(member -> known.add(member.name()));
@@ -233,14 +261,14 @@ final class Fields {
     /** After the last field: takes the evidence and reports what is left. */
     void done() {
         findText("evidence")
-                .ifPresent(text -> scope.sources().add(node.spot(), label.isEmpty() ? "site" : label, text));
+                .ifPresent(text -> scope.sources().add(node.spot(), label.isEmpty() ? scope.noun() : label, text));
         for (Node.Member member : node.members()) {
             if (!known.contains(member.name())) {
                 scope.problems()
                         .report(
                                 member.spot(),
                                 path(member.name()),
-                                "is not a field of " + (label.isEmpty() ? "a site" : label),
+                                "is not a field of " + (label.isEmpty() ? "a " + scope.noun() : label),
                                 Nearest.advice(member.name(), known));
             }
         }

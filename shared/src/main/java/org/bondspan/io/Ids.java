@@ -9,10 +9,17 @@ import java.util.Map;
 import org.bondspan.io.json.Spot;
 
 /**
- * The ids of a site and what refers to them. Checked at the end, because a file may name things before it draws them.
+ * The ids of a file, or of a proposal and its site, and what refers to them. Checked at the end, because a file may
+ * name things before it draws them.
  */
 final class Ids {
-    private record Use(Kind kind, String id, Spot spot, String field) {}
+    private record Use(Kind kind, String id, Spot spot, String field) {
+        Name name() {
+            return new Name(kind.space(), id);
+        }
+    }
+
+    private record Name(Kind.Space space, String id) {}
 
     private final List<Use> declared = new ArrayList<>();
     private final List<Use> references = new ArrayList<>();
@@ -27,20 +34,20 @@ final class Ids {
 
     void check(Problems problems) {
         declared.sort(Comparator.comparing(Use::spot));
-        Map<String, List<Use>> byId = new LinkedHashMap<>();
+        Map<Name, List<Use>> byName = new LinkedHashMap<>();
         for (Use use : declared) {
-            List<Use> earlier = byId.computeIfAbsent(use.id(), id -> new ArrayList<>());
+            List<Use> earlier = byName.computeIfAbsent(use.name(), name -> new ArrayList<>());
             if (!earlier.isEmpty()) {
                 reportTwice(use, earlier.get(0), problems);
             }
             earlier.add(use);
         }
         Map<Kind, List<String>> known = new EnumMap<>(Kind.class);
-        byId.values()
+        byName.values()
                 .forEach(uses -> uses.forEach(use -> known.computeIfAbsent(use.kind(), kind -> new ArrayList<>())
                         .add(use.id())));
         for (Use reference : references) {
-            List<Use> found = byId.getOrDefault(reference.id(), List.of());
+            List<Use> found = byName.getOrDefault(reference.name(), List.of());
             check(reference, found, known.getOrDefault(reference.kind(), List.of()), problems);
         }
     }
@@ -63,7 +70,8 @@ final class Ids {
             return; // that there are no levels is one problem, not one for each thing on them
         }
         String message = found.isEmpty()
-                ? "nothing in this site has the id \"" + reference.id() + "\"; " + wanted.words() + " is wanted"
+                ? "nothing in " + wanted.space().words() + " has the id \"" + reference.id() + "\"; " + wanted.words()
+                        + " is wanted"
                 : "\"" + reference.id() + "\" is " + found.get(0).kind().words() + ", not " + wanted.words();
         problems.report(reference.spot(), reference.field(), message, Nearest.advice(reference.id(), known));
     }

@@ -1,10 +1,7 @@
 package org.bondspan.io;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
-import org.bondspan.finding.Finding;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
@@ -49,26 +46,22 @@ public final class LayoutWriter {
         result.put("lengthUnit", layout.lengthUnit().symbol());
         result.put("status", layout.status().label());
         result.put("copper", layout.copper().map(this::copper).orElse(null));
-        result.put("sizes", all(layout.sizes(), this::size));
+        result.put("sizes", Written.all(layout.sizes(), this::size));
         result.put("lowerBound", layout.lowerBound().map(written::weight).orElse(null));
         result.put("gapPercent", Written.number(layout.gapPercent()));
-        result.put("conductors", all(layout.conductors(), this::conductor));
-        result.put("links", all(layout.links(), this::link));
-        result.put("joints", all(layout.joints(), this::joint));
-        result.put("services", all(layout.services(), LayoutWriter::service));
-        result.put("electrodes", all(layout.electrodes(), LayoutWriter::electrode));
-        result.put("bonds", all(layout.bonds(), LayoutWriter::bond));
-        result.put("excluded", all(layout.excluded(), LayoutWriter::excluded));
-        result.put("findings", all(layout.findings(), LayoutWriter::finding));
+        result.put("conductors", Written.all(layout.conductors(), this::conductor));
+        result.put("links", Written.all(layout.links(), this::link));
+        result.put("joints", Written.all(layout.joints(), this::joint));
+        result.put("services", Written.all(layout.services(), LayoutWriter::service));
+        result.put("electrodes", Written.all(layout.electrodes(), LayoutWriter::electrode));
+        result.put("bonds", Written.all(layout.bonds(), LayoutWriter::bond));
+        result.put("excluded", Written.all(layout.excluded(), LayoutWriter::excluded));
+        result.put("findings", Written.all(layout.findings(), Written::finding));
         result.put("notChecked", layout.notChecked());
         result.put("cautions", layout.cautions());
         result.put("adoption", layout.adoption());
-        result.put("assumed", all(layout.assumed(), LayoutWriter::assumed));
+        result.put("assumed", Written.all(layout.assumed(), LayoutWriter::assumed));
         return result;
-    }
-
-    private static <T> List<Object> all(List<T> items, Function<T, ? extends Object> write) {
-        return items.stream().<Object>map(write).toList();
     }
 
     private Map<String, @Nullable Object> copper(Copper copper) {
@@ -95,7 +88,7 @@ public final class LayoutWriter {
         object.put("protection", conductor.protection().label());
         object.put("from", written.end(conductor.from()));
         object.put("to", written.end(conductor.to()));
-        object.put("line", all(conductor.line(), written::position));
+        object.put("line", Written.all(conductor.line(), written::position));
         object.put("length", runLength(conductor.length()));
         object.put("serves", conductor.serves());
         object.put("basis", conductor.basis());
@@ -174,15 +167,6 @@ public final class LayoutWriter {
         object.put("medium", excluded.medium());
         object.put("reason", excluded.reason());
         object.put("basis", excluded.basis());
-        return object;
-    }
-
-    private static Map<String, @Nullable Object> finding(Finding finding) {
-        Map<String, @Nullable Object> object = new LinkedHashMap<>();
-        object.put("rule", finding.rule());
-        object.put("severity", finding.severity().label());
-        object.put("subject", finding.subject());
-        object.put("message", finding.message());
         return object;
     }
 

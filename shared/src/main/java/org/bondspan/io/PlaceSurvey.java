@@ -9,9 +9,8 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.units.LengthUnit;
 
 /**
- * Finds every place in plan that a site file draws, in the order of its text, and which of them are one. Fields are
- * known by their names, which mean the same wherever they occur; what is not well formed is passed over, its reader
- * reports it.
+ * Finds every place in plan that a file draws, in the order of its text, and which of them are one. Fields are known by
+ * their names, which mean the same wherever they occur; what is not well formed is passed over, its reader reports it.
  */
 final class PlaceSurvey {
     /** More columns than this are a slip, and would fill the memory. */
@@ -26,9 +25,9 @@ final class PlaceSurvey {
         this.unit = unit;
     }
 
-    static PlaceSurvey of(Node site, LengthUnit unit) {
+    static PlaceSurvey of(Node file, LengthUnit unit) {
         PlaceSurvey survey = new PlaceSurvey(unit);
-        survey.walk("", site);
+        survey.walk("", file);
         return survey;
     }
 
@@ -63,7 +62,10 @@ final class PlaceSurvey {
 
     private void notePoints(Node list) {
         if (list instanceof Node.Array array) {
-            array.items().forEach(this::notePoint);
+            array.items().forEach(item -> {
+                walk("", item);
+                notePoint(item);
+            });
         }
     }
 

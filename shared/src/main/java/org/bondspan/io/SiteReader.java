@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.bondspan.io.json.JsonFault;
-import org.bondspan.io.json.JsonText;
 import org.bondspan.io.json.Node;
 import org.bondspan.site.Busbar;
 import org.bondspan.site.CodeEdition;
@@ -60,21 +58,10 @@ public final class SiteReader {
     }
 
     private Site parse(String text) {
-        Node root = tree(text);
-        if (!(root instanceof Node.Struct struct)) {
-            problems.report(
-                    root.spot(),
-                    "",
-                    "must be an object, not " + root.kind(),
-                    "Write { \"format\": \"" + FORMAT + "\", ... }");
-            throw problems.exception();
-        }
-        refuseOtherFormats(struct);
-        LengthUnit unit = struct.find("lengthUnit")
-                .filter(Node.Text.class::isInstance)
-                .flatMap(word -> LengthUnit.find(((Node.Text) word).value()))
-                .orElse(LengthUnit.FOOT);
+        Node.Struct struct = FileRoot.parse(text, fileName, problems, List.of(FORMAT), "site file");
+        LengthUnit unit = FileRoot.findUnit(struct).orElse(LengthUnit.FOOT);
         Scope scope = new Scope(
+                "site",
                 problems,
                 new Values(unit, problems),
                 PlaceSurvey.of(struct, unit),
@@ -84,29 +71,6 @@ public final class SiteReader {
         Site site = site(Fields.ofFile(struct, scope));
         problems.throwIfAny();
         return site;
-    }
-
-    private Node tree(String text) {
-        try {
-            return JsonText.parse(text);
-        } catch (JsonFault fault) {
-            Problem problem = new Problem(fileName, fault.line(), "", fault.reason(), fault.advice());
-            throw new InputException(List.of(problem));
-        }
-    }
-
-    /** Another kind of file would be nothing but mistakes: one message is clearer. */
-    private void refuseOtherFormats(Node.Struct struct) {
-        Optional<Node> format = struct.find("format");
-        if (format.isPresent()
-                && !(format.get() instanceof Node.Text text && text.value().equals(FORMAT))) {
-            problems.report(
-                    format.get().spot(),
-                    "format",
-                    "is not \"" + FORMAT + "\"",
-                    "Write \"" + FORMAT + "\" if this is a site file");
-            problems.throwIfAny();
-        }
     }
 
     private static List<String> levelIds(Node.Struct struct) {
@@ -119,9 +83,7 @@ public final class SiteReader {
     }
 
     private Site site(Fields fields) {
-        fields.findText("$schema");
-        fields.require("format", "Write \"format\": \"" + FORMAT + "\"");
-        checkUnit(fields);
+        FileRoot.read(fields, FORMAT);
         List<Level> levels = atLeastOne(fields, "levels", fields.each("levels", "level", LevelReader::level));
         List<Riser> risers = fields.each("risers", "riser", LevelReader::riser);
         List<Bound<Service>> services = atLeastOne(
@@ -176,18 +138,6 @@ public final class SiteReader {
             fields.reportNone(name, "A site has at least one of them");
         }
         return all;
-    }
-
-    private static void checkUnit(Fields fields) {
-        Optional<String> symbol = fields.findText("lengthUnit");
-        if (symbol.isPresent() && LengthUnit.find(symbol.get()).isEmpty()) {
-            List<String> known =
-                    Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol).toList();
-            fields.report(
-                    "lengthUnit",
-                    "\"" + symbol.get() + "\" is not a unit known here",
-                    Nearest.advice(symbol.get(), known));
-        }
     }
 
     private static CodeEdition codeEdition(Fields fields) {

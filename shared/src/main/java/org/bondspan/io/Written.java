@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import org.bondspan.finding.Finding;
 import org.bondspan.layout.End;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
@@ -15,7 +17,7 @@ import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
 import org.jspecify.annotations.Nullable;
 
-/** Single values as files hold them: numbers rounded to 0.01 in the unit of the file, places, ends. */
+/** Single values as files hold them: numbers rounded to 0.01 in the unit of the file, places, ends, findings. */
 final class Written {
     private final LengthUnit unit;
 
@@ -29,6 +31,19 @@ final class Written {
 
     static @Nullable String size(Optional<WireSize> size) {
         return size.map(WireSize::label).orElse(null);
+    }
+
+    static <T> List<Object> all(List<T> items, Function<T, ? extends Object> write) {
+        return items.stream().<Object>map(write).toList();
+    }
+
+    static Map<String, @Nullable Object> finding(Finding finding) {
+        Map<String, @Nullable Object> object = new LinkedHashMap<>();
+        object.put("rule", finding.rule());
+        object.put("severity", finding.severity().label());
+        object.put("subject", finding.subject());
+        object.put("message", finding.message());
+        return object;
     }
 
     BigDecimal length(Length length) {

@@ -1,4 +1,7 @@
-/** The only package that knows JSON: reads site files with one clear message per mistake, writes results. */
+/**
+ * The only package that knows JSON: reads sites and proposals with one clear message per mistake, writes results and
+ * reviews.
+ */
 @NullMarked
 package org.bondspan.io;
 

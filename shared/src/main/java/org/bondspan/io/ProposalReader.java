@@ -1,0 +1,191 @@
+package org.bondspan.io;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.bondspan.io.json.Node;
+import org.bondspan.io.json.Spot;
+import org.bondspan.layout.Proposal;
+import org.bondspan.layout.Proposal.Enclosure;
+import org.bondspan.layout.Proposal.JointMethod;
+import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.layout.Proposal.ProposedJoint;
+import org.bondspan.layout.Proposal.ProposedLink;
+import org.bondspan.site.Level;
+import org.bondspan.site.Material;
+import org.bondspan.site.Site;
+import org.bondspan.units.Length;
+import org.bondspan.units.LengthUnit;
+
+/**
+ * Reads proposals, and results as proposals. Either the whole file is in order and all that it names exists, or an
+ * {@link InputException} names each mistake with its line, its field and a way out.
+ */
+public final class ProposalReader {
+    /** What proposal files call their format. */
+    public static final String FORMAT = "bondspan-proposal/1";
+
+    private static final List<String> OF_RESULT = List.of(
+            "site",
+            "codeEdition",
+            "objective",
+            "status",
+            "copper",
+            "sizes",
+            "lowerBound",
+            "gapPercent",
+            "services",
+            "electrodes",
+            "bonds",
+            "excluded",
+            "findings",
+            "notChecked",
+            "cautions",
+            "adoption",
+            "assumed");
+
+    private final Site site;
+    private final boolean isResult;
+    private final EndReader ends;
+
+    private ProposalReader(Site site, Node.Struct root) {
+        this.site = site;
+        this.isResult = FileRoot.isFormat(root, LayoutWriter.FORMAT);
+        this.ends = new EndReader(site);
+    }
+
+    /** Throws {@link InputException}. */
+    public static Proposal read(Path file, Site site) {
+        return parse(InputFile.text(file), file.toString(), site);
+    }
+
+    /** The text of a proposal or a result for that site; its name is for messages. Throws {@link InputException}. */
+    public static Proposal parse(String text, String fileName, Site site) {
+        Problems problems = new Problems(fileName);
+        Node.Struct root = FileRoot.parse(text, fileName, problems, List.of(FORMAT, LayoutWriter.FORMAT), "proposal");
+        Proposal proposal = new ProposalReader(site, root).proposal(root, problems);
+        problems.throwIfAny();
+        return proposal;
+    }
+
+    private Proposal proposal(Node.Struct root, Problems problems) {
+        LengthUnit unit = FileRoot.findUnit(root).orElse(site.lengthUnit());
+        Scope scope = new Scope(
+                isResult ? "result" : "proposal",
+                problems,
+                new Values(unit, problems),
+                PlaceSurvey.of(root, unit),
+                idsOfSite(),
+                new Sources(),
+                site.levels().stream().map(Level::id).toList());
+        Proposal proposal = proposal(Fields.ofFile(root, scope));
+        scope.ids().check(problems);
+        return proposal;
+    }
+
+    private Ids idsOfSite() {
+        Ids ids = new Ids();
+        site.levels().forEach(level -> {
+            declare(ids, Kind.LEVEL, level.id());
+            level.closedAreas().forEach(area -> declare(ids, Kind.CLOSED_AREA, area.id()));
+        });
+        site.risers().forEach(riser -> declare(ids, Kind.RISER, riser.id()));
+        site.services().forEach(service -> declare(ids, Kind.SERVICE, service.id()));
+        site.electrodes().forEach(electrode -> declare(ids, Kind.ELECTRODE, electrode.id()));
+        site.paths().forEach(path -> declare(ids, Kind.PATH, path.id()));
+        site.busbars().forEach(busbar -> declare(ids, Kind.BUSBAR, busbar.id()));
+        return ids;
+    }
+
+    private static void declare(Ids ids, Kind kind, String id) {
+        ids.declare(kind, id, Spot.START, "");
+    }
+
+    private Proposal proposal(Fields fields) {
+        FileRoot.read(fields, FORMAT);
+        fields.require("conductors", "List them; an empty list proposes none");
+        List<Bound<ProposedConductor>> conductors =
+                fields.each("conductors", "conductor", f -> new Bound<>(conductor(f), f));
+        List<Bound<ProposedLink>> links = fields.each("links", "link", f -> new Bound<>(link(f), f));
+        List<ProposedJoint> joints = fields.each("joints", "joint", this::joint);
+        if (isResult) {
+            fields.accept(OF_RESULT);
+        }
+        fields.done();
+        checkJoints(conductors, links, joints);
+        TapCircles.check(conductors);
+        return new Proposal(
+                conductors.stream().map(Bound::value).toList(),
+                links.stream().map(Bound::value).toList(),
+                joints);
+    }
+
+    private static void checkJoints(
+            List<Bound<ProposedConductor>> conductors, List<Bound<ProposedLink>> links, List<ProposedJoint> joints) {
+        Set<String> ids = joints.stream().flatMap(joint -> joint.id().stream()).collect(Collectors.toSet());
+        JointNames names = new JointNames(ids);
+        conductors.forEach(bound -> {
+            names.note(bound.fields(), "from", bound.value().from());
+            names.note(bound.fields(), "to", bound.value().to());
+        });
+        links.forEach(bound -> {
+            names.note(bound.fields(), "from", bound.value().from());
+            names.note(bound.fields(), "to", bound.value().to());
+        });
+        names.check();
+    }
+
+    private ProposedConductor conductor(Fields fields) {
+        String id = fields.id(Kind.CONDUCTOR);
+        if (isResult) {
+            fields.accept(List.of("role", "serves", "basis", "why"));
+        }
+        return new ProposedConductor(
+                id,
+                fields.size("size", "Give its size, such as \"3/0 AWG\""),
+                fields.findWord("material", Material.class).orElse(Material.COPPER),
+                ends.end(fields, "from"),
+                ends.end(fields, "to"),
+                fields.each("line", "place", place -> Drawn.in(place).position()),
+                isResult ? fields.findObject("length", "length", ProposalReader::total) : fields.findDistance("length"),
+                fields.findWord("protection", Enclosure.class).orElse(Enclosure.NONE),
+                fields.flag("exposedToDamage", false),
+                fields.flag("outdoors", false),
+                fields.flag("bothEndsBonded", false));
+    }
+
+    private static Length total(Fields fields) {
+        fields.accept(List.of("plan", "vertical", "makeUp", "jumper"));
+        return fields.distance("total", "Give the length in {unit}");
+    }
+
+    private ProposedLink link(Fields fields) {
+        if (isResult) {
+            fields.accept(List.of("medium", "length", "basis", "fromPlace", "toPlace"));
+        }
+        return new ProposedLink(
+                fields.reference("path", Kind.PATH, "Give the id of the path that carries"),
+                ends.end(fields, "from"),
+                ends.end(fields, "to"));
+    }
+
+    private ProposedJoint joint(Fields fields) {
+        Optional<String> id = fields.has("id") ? Optional.of(fields.id(Kind.JOINT)) : Optional.empty();
+        fields.accept(List.of("id"));
+        if (isResult) {
+            fields.accept(List.of("basis"));
+        }
+        fields.require("conductors", "Give the ids of the conductors that meet there");
+        return new ProposedJoint(
+                id.filter(word -> !word.isEmpty()),
+                fields.findObject("place", "place", place -> Drawn.in(place).position()),
+                fields.references("conductors", Kind.CONDUCTOR),
+                fields.requireWord(
+                                "method",
+                                JointMethod.class,
+                                "Write \"exothermic\", \"irreversible\", \"busbar\" or \"mechanical\"")
+                        .orElse(JointMethod.EXOTHERMIC));
+    }
+}
