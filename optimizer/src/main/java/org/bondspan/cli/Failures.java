@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import org.bondspan.io.InputException;
+import org.bondspan.usecase.TooFineException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -30,6 +31,10 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     public int handleExecutionException(Exception failure, CommandLine commandLine, ParseResult parsed) {
         if (failure instanceof InputException input) {
             streams.tell(input.getMessage() + "\n");
+            return Exit.BAD_INPUT;
+        }
+        if (failure instanceof TooFineException fine) {
+            streams.tell(commandLine.getCommandName() + ": " + fine.getMessage() + "\n");
             return Exit.BAD_INPUT;
         }
         if (failure instanceof ParameterException wrong) {

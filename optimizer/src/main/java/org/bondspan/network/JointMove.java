@@ -73,14 +73,14 @@ final class JointMove {
         long[] first = runs.distances(
                 end(lightest),
                 problem.size(lightest.rank()),
-                (node, spent) -> spent <= weight / rate(lightest) && !taken.contains(node));
+                (node, spent) -> weight(lightest, spent) <= weight && !taken.contains(node));
         List<long[]> distances = new ArrayList<>(List.of(first));
         for (Run run : meeting.subList(1, meeting.size())) {
             distances.add(runs.distances(
                     end(run),
                     problem.size(run.rank()),
                     (node, spent) -> first[node] != CopperRuns.FAR
-                            && spent * rate(run) + first[node] * rate(lightest) <= weight));
+                            && weight(run, spent) + weight(lightest, first[node]) <= weight));
         }
         return distances;
     }
@@ -121,6 +121,11 @@ final class JointMove {
         return problem.size(run.rank()).tenthPoundsPerThousandFeet();
     }
 
+    /** Weight of so much copper of the run's size, in the solver's units: exact, since all lengths are multiples. */
+    private long weight(Run run, long length) {
+        return Math.multiplyExact(rate(run), length / problem.lengthUnit());
+    }
+
     private long length(Run run) {
         return run.edges().stream()
                 .mapToLong(edge -> runs.length(edge, problem.size(run.rank())))
@@ -128,9 +133,7 @@ final class JointMove {
     }
 
     private long weight() {
-        return meeting.stream()
-                .mapToLong(run -> Math.multiplyExact(rate(run), length(run)))
-                .sum();
+        return meeting.stream().mapToLong(run -> weight(run, length(run))).sum();
     }
 
     private long length() {
@@ -151,7 +154,7 @@ final class JointMove {
                     weightHere = CopperRuns.FAR;
                     break;
                 }
-                weightHere += rate(meeting.get(i)) * distance;
+                weightHere += weight(meeting.get(i), distance);
                 lengthHere += distance;
             }
             if (weightHere == weight && lengthHere == length) {

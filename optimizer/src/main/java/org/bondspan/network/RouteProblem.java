@@ -24,6 +24,7 @@ final class RouteProblem {
     private final List<Obligation> obligations;
     private final StretchNeed need;
     private final List<WireSize> sizes;
+    private final long lengthUnit;
     private final List<List<Attachment>> attachments = new ArrayList<>();
 
     RouteProblem(Network network, List<Obligation> obligations) {
@@ -32,6 +33,7 @@ final class RouteProblem {
         this.obligations = List.copyOf(obligations);
         this.need = new StretchNeed(services, obligations);
         this.sizes = List.copyOf(need.listSizes());
+        this.lengthUnit = commonLength();
         services.forEach(service -> attachments.add(attach(service)));
         obligations.forEach(obligation -> attachments.add(attach(obligation)));
     }
@@ -73,7 +75,6 @@ final class RouteProblem {
      * The problem in integers; terminal {@code i} is service or obligation {@code i} as {@link #attachments} has it.
      */
     RoutingProblem toIntegers() {
-        long unit = lengthUnit();
         NetworkArrays arrays = network.arrays();
         RoutingProblem.Builder builder = RoutingProblem.builder(sizes.size());
         Tariffs tariffs = new Tariffs(builder, sizes);
@@ -83,26 +84,31 @@ final class RouteProblem {
             builder.addEdge(
                     arrays.from(edge),
                     arrays.to(edge),
-                    arrays.length(edge) / unit,
+                    arrays.length(edge) / lengthUnit,
                     tariffs.of(arrays.freeUpTo(edge), arrays.largest(edge)));
         }
         for (List<Attachment> ways : attachments) {
             int terminal = builder.addTerminal();
             for (Attachment way : ways) {
                 int tariff = tariffs.of(way.landed(), Optional.empty());
-                builder.attach(terminal, way.node(), way.makeUp() / unit, tariff);
+                builder.attach(terminal, way.node(), way.makeUp() / lengthUnit, tariff);
             }
         }
         return builder.build(cutNeed());
     }
 
-    private long lengthUnit() {
+    private long commonLength() {
         BigInteger unit = BigInteger.valueOf(network.site().makeUpPerEnd().nanometres());
         NetworkArrays arrays = network.arrays();
         for (int edge = 0; edge < arrays.edgeCount() && !unit.equals(BigInteger.ONE); edge++) {
             unit = unit.gcd(BigInteger.valueOf(arrays.length(edge)));
         }
         return unit.signum() == 0 ? 1 : unit.longValueExact();
+    }
+
+    /** Nanometres that every length of the problem is a multiple of. */
+    long lengthUnit() {
+        return lengthUnit;
     }
 
     private CutNeed cutNeed() {

@@ -9,7 +9,6 @@ import org.bondspan.layout.Copper;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
-import org.bondspan.network.Interconnection;
 import org.bondspan.review.Review;
 import org.bondspan.site.Material;
 import org.bondspan.site.Site;
@@ -28,7 +27,7 @@ public final class ReviewProposal {
                 findings,
                 StandingCautions.NOT_CHECKED,
                 findCopper(site, proposal, review.lengths()),
-                Interconnection.of(site).copper().map(Copper::weight),
+                RouteSite.of(site).copper().map(Copper::weight),
                 site.lengthUnit(),
                 review.conductors(),
                 review.ways(),

@@ -8,8 +8,16 @@ import org.bondspan.site.Site;
 public final class RouteSite {
     private RouteSite() {}
 
-    /** The answer; its status says whether there is one. */
+    /**
+     * The answer; its status says whether there is one.
+     *
+     * @throws TooFineException when the plan is so large and so fine that weights cannot be compared exactly
+     */
     public static Layout of(Site site) {
-        return Interconnection.of(site);
+        try {
+            return Interconnection.of(site);
+        } catch (ArithmeticException overflow) {
+            throw new TooFineException(overflow);
+        }
     }
 }
