@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.bondspan.io.json.Spot;
 
 /**
@@ -42,13 +44,13 @@ final class Ids {
             }
             earlier.add(use);
         }
-        Map<Kind, List<String>> known = new EnumMap<>(Kind.class);
+        Map<Kind, Set<String>> known = new EnumMap<>(Kind.class);
         byName.values()
-                .forEach(uses -> uses.forEach(use -> known.computeIfAbsent(use.kind(), kind -> new ArrayList<>())
+                .forEach(uses -> uses.forEach(use -> known.computeIfAbsent(use.kind(), kind -> new LinkedHashSet<>())
                         .add(use.id())));
         for (Use reference : references) {
             List<Use> found = byName.getOrDefault(reference.name(), List.of());
-            check(reference, found, known.getOrDefault(reference.kind(), List.of()), problems);
+            check(reference, found, known.getOrDefault(reference.kind(), Set.of()), problems);
         }
     }
 
@@ -61,7 +63,7 @@ final class Ids {
                 "Give one of them another id");
     }
 
-    private static void check(Use reference, List<Use> found, List<String> known, Problems problems) {
+    private static void check(Use reference, List<Use> found, Set<String> known, Problems problems) {
         Kind wanted = reference.kind();
         if (found.stream().anyMatch(use -> use.kind().fits(wanted))) {
             return;

@@ -5,10 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import org.bondspan.site.Site;
 
-/** Site files that lie beside the tests. */
+/** Files that lie beside the tests. */
 final class Fixtures {
     private Fixtures() {}
+
+    static Site fullSite() {
+        return SiteReader.parse(text("full.site.json"), "full.site.json");
+    }
 
     static String text(String name) {
         try (InputStream in = Objects.requireNonNull(Fixtures.class.getResourceAsStream(name), name)) {

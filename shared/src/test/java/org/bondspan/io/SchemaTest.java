@@ -46,6 +46,123 @@ class SchemaTest {
                 .isNotEmpty();
     }
 
+    @Test
+    void reviewsAreValid() {
+        assertThat(errors("review", ReviewWriter.toJson(Reviews.ofEverything(LengthUnit.FOOT))))
+                .isEmpty();
+        assertThat(errors("review", ReviewWriter.toJson(Reviews.ofEverything(LengthUnit.METRE))))
+                .isEmpty();
+        assertThat(errors("review", ReviewWriter.toJson(Reviews.ofNothing()))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "verdict, decision",
+        "violates, fails",
+        "violation, warning",
+        "neededFor, purpose",
+        "thinnest, smallest",
+        "aluminum, brass",
+        "6 AWG, 5 AWG",
+        "33.33, -33.33",
+        "false, null"
+    })
+    void alteredReviewIsNotValid(String piece, String other) {
+        String review = ReviewWriter.toJson(Reviews.ofEverything(LengthUnit.FOOT));
+        assertThat(review).contains(piece);
+        assertThat(errors("review", review.replace(piece, other))).isNotEmpty();
+    }
+
+    @Test
+    void proposalsThatTheReaderAcceptsAreValid() {
+        Edit.ofProposal("", "").isAccepted();
+        assertThat(errors("proposal", Fixtures.text(Edit.PROPOSAL))).isEmpty();
+        assertThat(errors("proposal", "{\"format\": \"bondspan-proposal/1\", \"conductors\": []}"))
+                .isEmpty();
+    }
+
+    /** A result has a schema of its own, although it is read as a proposal. */
+    @Test
+    void resultIsNoProposalToTheSchema() {
+        String result = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT));
+        assertThat(errors("proposal", result)).isNotEmpty();
+        assertThat(errors("result", Fixtures.text(Edit.PROPOSAL))).isNotEmpty();
+    }
+
+    /** Piece of the full proposal, and what replaces it. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            nullValues = "-",
+            value = {
+                "\"format\": \"bondspan-proposal/1\", | -",
+                "bondspan-proposal/1 | bondspan-proposal/2",
+                "\"lengthUnit\": \"ft\" | \"lengthUnit\": \"feet\"",
+                "\"lengthUnit\": \"ft\" | \"status\": \"least\"",
+                "\"conductors\": [ | \"conductor\": [",
+                "\"id\": \"C3\", | -",
+                "\"id\": \"C3\" | \"id\": \" \"",
+                "\"size\": \"6 AWG\", | -",
+                "\"6 AWG\" | \"5 AWG\"",
+                "\"aluminum\" | \"steel\"",
+                "\"ferrous-raceway\" | \"conduit\"",
+                "\"length\": 52.25 | \"length\": -1",
+                "\"length\": 52.25 | \"length\": {\"total\": 52.25}",
+                "\"outdoors\": true | \"outdoors\": 1",
+                "\"outdoors\": true | \"role\": \"bonding-jumper\"",
+                "\"bothEndsBonded\" | \"bonded\"",
+                "\"exposedToDamage\": true | \"exposedToDamage\": null",
+                "{\"electrode\": \"E7\"} | {}",
+                "{\"electrode\": \"E7\"} | \"E7\"",
+                "{\"electrode\": \"E7\"} | {\"electrode\": \"E7\", \"path\": \"F1\"}",
+                "{\"electrode\": \"E7\"} | {\"electrode\": \"E7\", \"distance\": 3}",
+                ", \"to\": {\"electrode\": \"E7\"} | -",
+                ", \"at\": 20 | -",
+                "\"at\": 20 | \"at\": -20",
+                "\"distance\": 4.5 | \"distance\": -4.5",
+                "{\"joint\": \"J1\"} | {\"joint\": \"\"}",
+                "{\"level\": \"L1\", \"at\": [5, 50]} | [5, 50]",
+                "\"at\": [5, 50] | \"height\": 3",
+                "\"at\": [5, 50] | \"at\": [5, 50, 3]",
+                "\"at\": [5, 50] | \"at\": [5, 2e8]",
+                "\"path\": \"B2\", \"from\" | \"from\"",
+                ", \"to\": {\"service\": \"S2\"} | -",
+                "\"evidence\": \"photo 3\" | \"medium\": \"gas-pipe\"",
+                "\"evidence\": \"photo 3\" | \"evidence\": 3",
+                "\"mechanical\" | \"clamp\"",
+                ", \"method\": \"exothermic\" | -",
+                "\"conductors\": [\"C1\"], | -",
+                "[\"C1\", \"C3\"] | [\"C1\", \"C1\"]",
+                "[\"C1\", \"C3\"] | \"C1\"",
+            })
+    void structuralMistakesInProposalsAreRefusedByReaderAndSchema(String piece, @Nullable String other) {
+        Edit edit = Edit.ofProposal(piece, other == null ? "" : other);
+        assertThat(errors("proposal", edit.text()))
+                .as("schema on %s -> %s", piece, other)
+                .isNotEmpty();
+        assertThatThrownBy(edit::isAccepted)
+                .as("reader on %s -> %s", piece, other)
+                .isInstanceOf(InputException.class);
+    }
+
+    @Test
+    void exampleOfTheProposalSchemaIsAProposal() {
+        String example = lastExample("proposal");
+        String site = """
+                {"format": "bondspan-site/1", "levels": [{"id": "L1", "outline": [[0, 0], [20, 0], [20, 20], [0, 20]]}],
+                 "services": [{"id": "S1", "ungrounded": {"material": "copper", "size": "2 AWG", "sets": 1},
+                   "connections": [{"at": [0, 0], "height": 4}]}],
+                 "electrodes": [
+                   {"id": "E1", "type": "rod", "rodLength": 8, "diameter": 0.625, "connections": [{"at": [12, 0]}]},
+                   {"id": "E2", "type": "rod", "rodLength": 8, "diameter": 0.625, "connections": [{"at": [6, 8]}]}]}
+                """;
+        assertThat(ProposalReader.parse(example, "example.proposal.json", SiteReader.parse(site, "a.site.json"))
+                        .conductors())
+                .hasSize(2);
+        assertThat(errors("proposal", example)).isEmpty();
+    }
+
     /** Piece of the full site, and what replaces it. */
     @ParameterizedTest
     @CsvSource(
@@ -122,11 +239,15 @@ class SchemaTest {
 
     @Test
     void examplesOfTheSiteSchemaAreValidSites() {
-        String schema = Schemas.find("site").orElseThrow();
-        int from = schema.indexOf('{', schema.lastIndexOf("\"examples\""));
-        String example = schema.substring(from, schema.lastIndexOf(']')).strip();
+        String example = lastExample("site");
         assertThat(SiteReader.parse(example, "example.site.json").name()).isEqualTo("Pump house");
         assertThat(errors("site", example)).isEmpty();
+    }
+
+    private static String lastExample(String name) {
+        String schema = Schemas.find(name).orElseThrow();
+        int from = schema.indexOf('{', schema.lastIndexOf("\"examples\""));
+        return schema.substring(from, schema.lastIndexOf(']')).strip();
     }
 
     @Test
