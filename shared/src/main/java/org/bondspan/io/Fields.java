@@ -188,13 +188,27 @@ final class Fields {
 
     /** Ids of other things, each once. */
     List<String> references(String name, Kind kind) {
+        return distinctWords(
+                name, kind, (word, item, itemPath) -> scope.ids().refer(kind, word, item.spot(), itemPath));
+    }
+
+    /** Ids that need not exist: a review tells when they do not. */
+    List<String> names(String name, Kind kind) {
+        return distinctWords(name, kind, (word, item, itemPath) -> {});
+    }
+
+    private interface OnWord {
+        void accept(String word, Node item, String itemPath);
+    }
+
+    private List<String> distinctWords(String name, Kind kind, OnWord onWord) {
         List<String> ids = new ArrayList<>();
         List<Node> items = findList(name).map(Node.Array::items).orElse(List.of());
         for (int i = 0; i < items.size(); i++) {
             Node item = items.get(i);
             String itemPath = path(name) + "[" + i + "]";
             Optional<String> id = scope.values().text(item, itemPath);
-            id.ifPresent(word -> scope.ids().refer(kind, word, item.spot(), itemPath));
+            id.ifPresent(word -> onWord.accept(word, item, itemPath));
             if (id.isPresent() && ids.contains(id.get())) {
                 scope.values()
                         .reject(item, itemPath, "names " + kind.the() + " \"" + id.get() + "\" again", "Remove it");

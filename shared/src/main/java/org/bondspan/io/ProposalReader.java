@@ -181,7 +181,7 @@ public final class ProposalReader {
         return new ProposedJoint(
                 id.filter(word -> !word.isEmpty()),
                 fields.findObject("place", "place", place -> Drawn.in(place).position()),
-                fields.references("conductors", Kind.CONDUCTOR),
+                fields.names("conductors", Kind.CONDUCTOR),
                 fields.requireWord(
                                 "method",
                                 JointMethod.class,

@@ -58,6 +58,7 @@ public record Proposal(List<ProposedConductor> conductors, List<ProposedLink> li
      *
      * @param id as ends name it
      * @param place where it is, if stated
+     * @param conductors ids as written: of conductors, of installed ones, or of none that the proposal has
      */
     public record ProposedJoint(
             Optional<String> id, Optional<Position> place, List<String> conductors, JointMethod method) {
