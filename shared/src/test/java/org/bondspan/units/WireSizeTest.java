@@ -51,9 +51,8 @@ class WireSizeTest {
     }
 
     /**
-     * How Chapter 9 Table 8 comes to its areas: the diameter rounded to 0.1 mil as ASTM B258 prints it, squared,
-     * rounded to four significant digits; 12 and 14 AWG, which are below 10,000, to full tens. Found by trying: no
-     * source states the rule.
+     * How Chapter 9 Table 8 comes to its areas: the diameter rounded to 0.1 mil as ASTM B258 prints it, squared, rounded
+     * to four significant digits, but never finer than tens (12 and 14 AWG). How many digits was found by trying.
      */
     @ParameterizedTest
     @MethodSource("gauges")
