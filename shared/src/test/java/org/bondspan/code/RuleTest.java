@@ -26,7 +26,7 @@ class RuleTest {
         assertThat(rule.says()).isNotBlank();
     }
 
-    /** The sections that site findings, needs, exclusions and results give as their rule or basis. */
+    /** The sections that findings of sites and reviews, needs, exclusions and results give as their rule or basis. */
     @ParameterizedTest
     @ValueSource(
             strings = {
