@@ -26,7 +26,8 @@ import org.bondspan.site.SitePath.WaterPiping;
  * What NFPA 70 wants connected on a site, 250.50, 250.104: every obligation with its ways to land, and why the rest is
  * left out.
  *
- * @param obligations in file order, electrodes first
+ * @param obligations electrodes, those of which one is enough after the others, then frames, then piping; each kind in
+ *     file order
  * @param leftOut why an electrode, frame or piping is not to be connected, by id
  */
 public record GroundingElectrodeSystem(List<Obligation> obligations, Map<String, LeftOut> leftOut) {

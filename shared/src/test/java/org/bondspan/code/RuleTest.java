@@ -26,7 +26,7 @@ class RuleTest {
         assertThat(rule.says()).isNotBlank();
     }
 
-    /** The sections that site findings, needs, exclusions and results give as their rule or basis. */
+    /** The sections that findings of sites and reviews, needs, exclusions and results give as their rule or basis. */
     @ParameterizedTest
     @ValueSource(
             strings = {
@@ -49,9 +49,11 @@ class RuleTest {
                 "250.53(D)(2)",
                 "250.53(F)",
                 "250.58",
+                "250.64(A)",
                 "250.64(B)",
                 "250.64(C)",
                 "250.64(D)(1)",
+                "250.64(E)",
                 "250.64(F)",
                 "250.64(F)(3)",
                 "250.66",
