@@ -9,12 +9,9 @@ final class Bypass {
     private final Labels labels;
     private final Separator witness;
     private final int[] seen;
-    private final int[] order;
     private final int[] source;
     private final int[] arcTo;
     private final int[] queue;
-    private int searchStart;
-    private int floodStart;
     private int now;
 
     private Classes groups = new Classes(0);
@@ -27,57 +24,17 @@ final class Bypass {
         this.labels = labels;
         this.witness = witness;
         seen = new int[core.nodes()];
-        order = new int[core.nodes()];
         source = new int[core.nodes()];
         arcTo = new int[core.nodes()];
         queue = new int[core.nodes()];
     }
 
-    void clear() {
-        now++;
-        searchStart = 0;
-    }
-
-    boolean isSeen(int node) {
+    private boolean isSeen(int node) {
         return seen[node] == now;
     }
 
-    /** Sees everything that can be reached from a node. */
-    void flood(int start) {
-        int from = searchStart;
-        int to = from;
-        queue[to++] = start;
-        see(start, -1, 0);
-        order[start] = from;
-        for (int at = from; at < to; at++) {
-            int node = queue[at];
-            for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-                int end = core.arcEnd(arc);
-                if (witness.isOpen(arc) && !isSeen(end) && !labels.isSettled(end)) {
-                    see(end, arc, 0);
-                    order[end] = to;
-                    queue[to++] = end;
-                }
-            }
-        }
-        floodStart = from;
-        searchStart = to;
-    }
-
-    /** Landing of a leaf that the last flood reached first, or -1. */
-    int firstReached(Leaf leaf) {
-        int first = -1;
-        for (int i = 0; i < leaf.size(); i++) {
-            int node = leaf.node(i);
-            if (isSeen(node) && order[node] >= floodStart && (first < 0 || order[node] < order[first])) {
-                first = node;
-            }
-        }
-        return first;
-    }
-
     /** Adds the way from where a search began to a node to the witness. */
-    void linkBack(int node) {
+    private void linkBack(int node) {
         int at = node;
         witness.enter(at);
         while (arcTo[at] >= 0) {
@@ -98,7 +55,7 @@ final class Bypass {
      * touched there, or all are. Returns false when some are.
      */
     boolean around(int node) {
-        clear();
+        now++;
         int to = 0;
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
             int end = core.arcEnd(arc);

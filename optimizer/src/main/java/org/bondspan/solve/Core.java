@@ -21,8 +21,10 @@ final class Core {
     private final int[] edgeEnds;
     private final int[] stretchOf;
     private final int[] arcOf;
+    private final int[] twinOf;
     private final long[][] arcWeight;
     private final long[][] arcExtent;
+    private final int root;
 
     /** From a shrunk graph and leaves that land on nodes of it. */
     Core(Reducer graph, IntPredicate isMetal, CoreNeed need, List<Leaf> leaves) {
@@ -51,7 +53,9 @@ final class Core {
         arcExtent = new long[need.grades()][arcs];
         stretchOf = new int[arcs / 2];
         arcOf = new int[arcs / 2];
+        twinOf = new int[arcs / 2];
         fill(graph, number);
+        root = chooseRoot();
     }
 
     private void fill(Reducer graph, int[] number) {
@@ -75,6 +79,7 @@ final class Core {
     private void put(int arc, int end, int edge, StretchPool pool) {
         arcEnd[arc] = end;
         arcEdge[arc] = edge;
+        twinOf[edge] = arcOf[edge];
         arcOf[edge] = arc;
         for (int grade = 0; grade < arcWeight.length; grade++) {
             arcWeight[grade][arc] = pool.weight(stretchOf[edge], grade);
@@ -96,6 +101,27 @@ final class Core {
 
     Leaf leaf(int leaf) {
         return leaves.get(leaf);
+    }
+
+    /** The leaf that needs most with the others: the search goes towards it. */
+    int root() {
+        return root;
+    }
+
+    private int chooseRoot() {
+        int best = 0;
+        int most = -1;
+        for (int root = 0; root < leaves.size(); root++) {
+            int sum = 0;
+            for (int leaf = 0; leaf < leaves.size(); leaf++) {
+                sum += leaf == root ? 0 : need.floor(1 << leaf, root);
+            }
+            if (sum > most) {
+                best = root;
+                most = sum;
+            }
+        }
+        return best;
     }
 
     int everything() {
@@ -127,6 +153,17 @@ final class Core {
 
     int edgeEnd(int edge, int which) {
         return edgeEnds[2 * edge + which];
+    }
+
+    /** One of the two arcs of an edge. */
+    int arcOf(int edge) {
+        return arcOf[edge];
+    }
+
+    /** The other arc of the same edge. */
+    int twin(int arc) {
+        int one = arcOf[arcEdge[arc]];
+        return one == arc ? twinOf[arcEdge[arc]] : one;
     }
 
     /** Weight of an edge at a grade, below 0 where it cannot be met. */

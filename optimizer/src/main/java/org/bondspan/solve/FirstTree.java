@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /**
  * Good trees to start with: from one leaf, the nearest of the others is linked to the tree by a shortest way, until all
  * are (the shortest-path heuristic of Takahashi and Matsuyama, 1980, from memory). Ways are measured at the least or at
- * the largest grade, and each tree is paid for what its stretches need.
+ * the largest grade, from the root, and each tree is paid for what its stretches need.
  *
  * <p>One search serves a whole tree: when a way has been added its nodes are offered at no cost, and what they improve
  * is looked at again.
@@ -45,9 +45,7 @@ final class FirstTree {
         List<CoreTree> trees = new ArrayList<>();
         int[] grades = IntStream.of(0, core.need().grades() - 1).distinct().toArray();
         for (int grade : grades) {
-            for (int first = 0; first < core.leaves(); first++) {
-                grow(first, grade).ifPresent(trees::add);
-            }
+            grow(core.root(), grade).ifPresent(trees::add);
         }
         return trees;
     }

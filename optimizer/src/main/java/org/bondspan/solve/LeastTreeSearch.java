@@ -2,7 +2,6 @@ package org.bondspan.solve;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,58 +19,95 @@ import java.util.Optional;
  */
 final class LeastTreeSearch {
 
+    /** Cores of fewer edges are searched at once. */
+    private static final int SMALL = 1000;
+
+    private static final int MORE_ORDERS = 4;
+
     private final Core core;
     private final Shortcuts shortcuts;
-    private final Distances distances;
     private Optional<CoreTree> best = Optional.empty();
 
     LeastTreeSearch(Core core, Shortcuts shortcuts) {
         this.core = core;
         this.shortcuts = shortcuts;
-        distances = new Distances(core);
     }
 
     /** A least tree, if there is any. */
     Optional<CoreTree> findTree() {
         if (shortcuts.bounds()) {
-            takeFirst(new FirstTree(core).trees());
+            new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
+            if (best.isPresent()) {
+                return findTreeNarrowed();
+            }
         }
+        search(Optional.empty(), Optional.empty());
+        return best;
+    }
+
+    /**
+     * Among trees not much heavier than the lower bound first: what is found there is least, and nothing else needs to
+     * be looked at.
+     */
+    private Optional<CoreTree> findTreeNarrowed() {
+        long known = best.orElseThrow().cost().weight();
+        Moats moats = Moats.of(core);
+        long above = 1 + moats.lowerBound() / 64;
+        int attempt = 0;
+        while (core.edges() > SMALL && moats.lowerBound() + above < known) {
+            long limit = moats.lowerBound() + above;
+            Optional<CoreTree> tree = findTreeIn(moats, limit, new Cost(limit + 1, 0));
+            if (tree.isPresent()) {
+                return tree;
+            }
+            if (attempt++ == 0) {
+                moats = moats.deeper(core, MORE_ORDERS);
+            }
+            above = Math.max(above + above / 2, limit - moats.lowerBound()) + 1;
+        }
+        take(findTreeIn(moats, known, best.orElseThrow().cost()));
+        return best;
+    }
+
+    private Optional<CoreTree> findTreeIn(Moats moats, long limit, Cost known) {
+        SubCore part = new Narrowing(core, moats).part(limit);
+        LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts);
+        inPart.search(Optional.of(known), Optional.of(moats.within(part.core())));
+        return inPart.best.flatMap(part::findInWhole);
+    }
+
+    /** @param known cost of a tree that need not be found again; only what is better counts */
+    private void search(Optional<Cost> known, Optional<Moats> moats) {
         Deque<Restriction> open = new ArrayDeque<>();
         open.push(Restriction.none());
         while (!open.isEmpty()) {
             Restriction cases = open.pop();
-            Optional<Draft> draft = programme(cases).findDraft();
-            if (draft.isPresent() && isBetter(draft.get().cost())) {
+            Optional<Bound> bound = moats.flatMap(found -> limit(known).map(cost -> new Bound(found, cost.weight())));
+            boolean separators = shortcuts.separators() && cases.isNone();
+            Optional<Draft> draft = new SubsetProgramme(core, separators, bound, cases).findDraft();
+            if (draft.isPresent() && isBetter(draft.get().cost(), limit(known))) {
                 take(draft.get().findTree());
-                if (isBetter(draft.get().cost())) {
+                if (isBetter(draft.get().cost(), limit(known))) {
                     Draft.Crossing crossing = draft.get().findCrossing().orElseThrow();
                     open.push(cases.with(crossing.node(), crossing.leaf()));
                     open.push(cases.without(crossing.node(), crossing.leaf()));
                 }
             }
         }
-        return best;
     }
 
-    private void takeFirst(List<CoreTree> trees) {
-        trees.forEach(tree -> take(Optional.of(tree)));
-        if (best.isPresent()) {
-            take(new UnionTree(core).findTree(trees, best.get().cost()));
-        }
+    /** Cost of the best tree so far, found or known. */
+    private Optional<Cost> limit(Optional<Cost> known) {
+        Optional<Cost> found = best.map(CoreTree::cost);
+        return known.isPresent() && isBetter(known.get(), found) ? known : found;
     }
 
-    private SubsetProgramme programme(Restriction cases) {
-        Optional<Bound> bound =
-                shortcuts.bounds() ? best.map(tree -> new Bound(core, distances, tree.cost())) : Optional.empty();
-        return new SubsetProgramme(core, shortcuts.separators() && cases.isNone(), bound, cases);
-    }
-
-    private boolean isBetter(Cost cost) {
-        return best.isEmpty() || cost.compareTo(best.get().cost()) < 0;
+    private static boolean isBetter(Cost cost, Optional<Cost> limit) {
+        return limit.isEmpty() || cost.compareTo(limit.get()) < 0;
     }
 
     private void take(Optional<CoreTree> tree) {
-        if (tree.isPresent() && isBetter(tree.get().cost())) {
+        if (tree.isPresent() && isBetter(tree.get().cost(), best.map(CoreTree::cost))) {
             best = tree;
         }
     }

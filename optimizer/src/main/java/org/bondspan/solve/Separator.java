@@ -1,6 +1,8 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * Tells when the nodes at which a side can hang at some cost part the leaves that matter from each other, after which
@@ -30,9 +32,12 @@ final class Separator {
     private final int[] touches;
     private final int[] touchRound;
     private final Bypass bypass;
+    private final Map<Source, Flood> floods = new HashMap<>();
     private int[] needed = new int[0];
     private long[] open = new long[0];
     private int now;
+
+    private record Source(int node, int grade) {}
 
     Separator(Core core, Labels labels) {
         this.core = core;
@@ -52,7 +57,13 @@ final class Separator {
             needed[count++] = Integer.numberOfTrailingZeros(left);
         }
         open = core.arcWeights(grade);
-        return rebuild();
+        Leaf first = fewestLandings();
+        for (int i = 0; i < first.size(); i++) {
+            if (joinsAll(first.node(i), dryFlood(first.node(i), grade))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A node has been settled; returns whether the others still join the leaves that matter. */
@@ -71,21 +82,34 @@ final class Separator {
         return Arrays.stream(needed).anyMatch(leaf -> core.leaf(leaf).size() > 1);
     }
 
-    /** A new witness from scratch: the piece of some landing of the first leaf. */
+    private Leaf fewestLandings() {
+        Leaf fewest = core.leaf(needed[0]);
+        for (int leaf : needed) {
+            fewest = core.leaf(leaf).size() < fewest.size() ? core.leaf(leaf) : fewest;
+        }
+        return fewest;
+    }
+
+    /** Where nothing is settled yet the same floods serve again and again. */
+    private Flood dryFlood(int start, int grade) {
+        return floods.computeIfAbsent(
+                new Source(start, grade), source -> new Flood(core, start, core.arcWeights(grade), node -> false));
+    }
+
+    /** A new witness from scratch: in the piece of some landing of a leaf. */
     private boolean rebuild() {
-        Leaf first = core.leaf(needed[0]);
         for (int leaf : needed) {
             if (!canLand(core.leaf(leaf))) {
                 return false;
             }
-            first = core.leaf(leaf).size() < first.size() ? core.leaf(leaf) : first;
         }
-        bypass.clear();
+        Leaf first = fewestLandings();
+        Flood flood = null;
         for (int i = 0; i < first.size(); i++) {
             int start = first.node(i);
-            if (!labels.isSettled(start) && !bypass.isSeen(start)) {
-                now++;
-                if (joinsAll(start)) {
+            if (!labels.isSettled(start) && (flood == null || !flood.reaches(start))) {
+                flood = new Flood(core, start, open, labels::isSettled);
+                if (joinsAll(start, flood)) {
                     return true;
                 }
             }
@@ -102,15 +126,18 @@ final class Separator {
         return false;
     }
 
-    private boolean joinsAll(int start) {
-        bypass.flood(start);
+    private boolean joinsAll(int start, Flood flood) {
+        now++;
         enter(start);
         for (int leaf : needed) {
-            int touch = bypass.firstReached(core.leaf(leaf));
+            int touch = flood.firstReached(core.leaf(leaf));
             if (touch < 0) {
                 return false;
             }
-            bypass.linkBack(touch);
+            for (int at = touch; flood.arcTo(at) >= 0; at = core.arcStart(flood.arcTo(at))) {
+                enter(at);
+                link(core.arcEdge(flood.arcTo(at)));
+            }
             touches[touch] = touchesAt(touch) + 1;
             touchRound[touch] = now;
         }

@@ -48,15 +48,15 @@ final class SubsetProgramme {
         this.core = core;
         this.bound = bound;
         this.restriction = restriction;
-        root = core.leaves() - 1;
+        root = core.root();
         labels = new Labels(core.nodes());
         separator = separators ? Optional.of(new Separator(core, labels)) : Optional.empty();
     }
 
     /** Runs through all sets; returns a least draft unless there is none within the bound. */
     Optional<Draft> findDraft() {
-        for (int leaf = 0; leaf < root; leaf++) {
-            open.set(1 << leaf);
+        for (int leaf = 0; leaf < core.leaves(); leaf++) {
+            open.set(1 << leaf, leaf != root);
         }
         for (int side = open.nextSetBit(0); side >= 0; side = open.nextSetBit(side + 1)) {
             labels.clear();
@@ -133,7 +133,7 @@ final class SubsetProgramme {
                 return;
             }
             labels.settle(node);
-            boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, extent, node);
+            boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, node);
             if (!parted && parting.isPresent() && !parting.get().settle(node)) {
                 parted = true;
                 partedWeight = weight;

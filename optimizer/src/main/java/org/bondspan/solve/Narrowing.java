@@ -1,0 +1,50 @@
+package org.bondspan.solve;
+
+import java.util.BitSet;
+import java.util.stream.IntStream;
+
+/**
+ * Leaves out what no tree up to some weight can use: edges for which the lower bound and the tolls on the shortest way
+ * from the root through the edge to a leaf together weigh more.
+ */
+final class Narrowing {
+
+    private final Core core;
+    private final Moats moats;
+    private final long[] detours;
+
+    Narrowing(Core core, Moats moats) {
+        this.core = core;
+        this.moats = moats;
+        detours = moats.detours();
+    }
+
+    /** All that a tree of at most this weight can use. */
+    SubCore part(long weight) {
+        BitSet edges = new BitSet(core.edges());
+        BitSet nodes = nodesForAll();
+        for (int edge = 0; edge < core.edges(); edge++) {
+            if (moats.lowerBound() + detours[edge] <= weight) {
+                edges.set(edge);
+                nodes.set(core.edgeEnd(edge, 0));
+                nodes.set(core.edgeEnd(edge, 1));
+            }
+        }
+        return new SubCore(core, edges, nodes);
+    }
+
+    /** Nodes where a tree without edges is possible. */
+    private BitSet nodesForAll() {
+        int[] leaves = new int[core.nodes()];
+        for (int leaf = 0; leaf < core.leaves(); leaf++) {
+            for (int i = 0; i < core.leaf(leaf).size(); i++) {
+                leaves[core.leaf(leaf).node(i)] |= 1 << leaf;
+            }
+        }
+        BitSet nodes = new BitSet();
+        IntStream.range(0, leaves.length)
+                .filter(node -> leaves[node] == core.everything())
+                .forEach(nodes::set);
+        return nodes;
+    }
+}
