@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Good trees to start with: from one leaf, the nearest of the others is linked to the tree by a shortest way, until all
- * are (the shortest-path heuristic of Takahashi and Matsuyama, 1980, from memory). Ways are measured at the least or at
- * the largest grade, from the root, and each tree is paid for what its stretches need.
+ * Good trees to start with: from the root, the nearest of the other leaves is linked to the tree by a shortest way,
+ * until all are (the shortest-path heuristic of Takahashi and Matsuyama, 1980, from memory). Ways are measured at the
+ * least or at the largest grade, and each tree is paid for what its stretches need.
  *
  * <p>One search serves a whole tree: when a way has been added its nodes are offered at no cost, and what they improve
  * is looked at again.

@@ -86,7 +86,7 @@ final class LeastTreeSearch {
             boolean separators = shortcuts.separators() && cases.isNone();
             Optional<Draft> draft = new SubsetProgramme(core, separators, bound, cases).findDraft();
             if (draft.isPresent() && isBetter(draft.get().cost(), limit(known))) {
-                take(draft.get().findTree());
+                take(draft.get().findTree().filter(tree -> isBetter(tree.cost(), limit(known))));
                 if (isBetter(draft.get().cost(), limit(known))) {
                     Draft.Crossing crossing = draft.get().findCrossing().orElseThrow();
                     open.push(cases.with(crossing.node(), crossing.leaf()));
