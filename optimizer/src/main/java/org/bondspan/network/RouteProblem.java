@@ -1,9 +1,9 @@
 package org.bondspan.network;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.util.ArithmeticUtils;
 import org.bondspan.code.Landing;
 import org.bondspan.code.Obligation;
 import org.bondspan.code.StretchNeed;
@@ -98,12 +98,12 @@ final class RouteProblem {
     }
 
     private long commonLength() {
-        BigInteger unit = BigInteger.valueOf(network.site().makeUpPerEnd().nanometres());
         NetworkArrays arrays = network.arrays();
-        for (int edge = 0; edge < arrays.edgeCount() && !unit.equals(BigInteger.ONE); edge++) {
-            unit = unit.gcd(BigInteger.valueOf(arrays.length(edge)));
+        long unit = network.site().makeUpPerEnd().nanometres();
+        for (int edge = 0; edge < arrays.edgeCount() && unit != 1; edge++) {
+            unit = ArithmeticUtils.gcd(unit, arrays.length(edge));
         }
-        return unit.signum() == 0 ? 1 : unit.longValueExact();
+        return Math.max(unit, 1);
     }
 
     /** Nanometres that every length of the problem is a multiple of. */
