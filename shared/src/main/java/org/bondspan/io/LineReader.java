@@ -30,6 +30,10 @@ final class LineReader {
 
     private Optional<Line> find() {
         Length height = fields.findLength("height").orElse(Length.ZERO);
+        if (!fields.has("line") && !fields.has("level")) {
+            // nothing drawn: on a site of several levels there is no level to ask for
+            return Optional.empty();
+        }
         String level = Drawn.in(fields).level();
         return fields.findList("line").map(list -> new Line(level, vertices(list, height)));
     }
