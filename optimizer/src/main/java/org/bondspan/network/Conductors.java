@@ -168,12 +168,12 @@ final class Conductors {
     }
 
     private End endAtCopper(Stretch stretch, Meeting meeting) {
-        if (meeting.terminals().isEmpty()) {
+        if (meeting.hanging().isEmpty()) {
             return new End.AtJoint(joint(meeting));
         }
         int place = meeting.conductors().indexOf(stretch);
-        if (place < meeting.terminals().size()) {
-            return places.terminalEnd(Tie.terminal(meeting.terminals().get(place)));
+        if (place < meeting.hanging().size()) {
+            return places.landedOn(meeting.hanging().get(place), meeting.place());
         }
         Stretch tapped = meeting.conductors().get(0);
         boolean atStart = isAtStart(tapped, meeting);

@@ -79,9 +79,8 @@ final class Links {
                         () -> gates.add(new Gate(places.onMetal(metal, other), Optional.of(other))));
         meetings.all().stream()
                 .filter(meeting -> meeting.metals().contains(metal) && meetings.isAt(meeting, other))
-                .flatMap(meeting -> meeting.terminals().stream())
-                .forEach(terminal ->
-                        gates.add(new Gate(places.terminalEnd(Tie.terminal(terminal)), Optional.of(other))));
+                .flatMap(meeting -> meeting.hanging().stream())
+                .forEach(thing -> gates.add(new Gate(places.landedOn(thing, other), Optional.of(other))));
         return gates;
     }
 
@@ -132,8 +131,8 @@ final class Links {
                 .map(TieEdge::carriedBy)
                 .toList()
                 .indexOf(conductor);
-        if (turn < meeting.terminals().size()) {
-            return new Gate(places.terminalEnd(Tie.terminal(meeting.terminals().get(turn))), Optional.of(vertex));
+        if (turn < meeting.hanging().size()) {
+            return new Gate(places.landedOn(meeting.hanging().get(turn), vertex), Optional.of(vertex));
         }
         return new Gate(places.onInstalled(conductor, vertex), Optional.of(vertex));
     }

@@ -9,7 +9,7 @@ final class Meeting {
     private final List<Stretch> conductors = new ArrayList<>();
     private final List<Stretch> installed = new ArrayList<>();
     private final List<Integer> metals = new ArrayList<>();
-    private final List<Integer> terminals = new ArrayList<>();
+    private final List<Integer> hanging = new ArrayList<>();
 
     Meeting(int place) {
         this.place = place;
@@ -34,9 +34,9 @@ final class Meeting {
         return metals;
     }
 
-    /** Terminals landed on here without length. */
-    List<Integer> terminals() {
-        return terminals;
+    /** Terminals landed on here without length, and a ring that is too small for what goes on here. */
+    List<Integer> hanging() {
+        return hanging;
     }
 
     /**
@@ -44,7 +44,7 @@ final class Meeting {
      */
     boolean canName() {
         int namers = installed.isEmpty() ? conductors.size() : installed.size();
-        return !metals.isEmpty() || terminals.size() < namers;
+        return !metals.isEmpty() || hanging.size() < namers;
     }
 
     /** Copper joins copper here: three ends or more, or an existing conductor is tapped. */

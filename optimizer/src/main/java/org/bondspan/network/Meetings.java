@@ -73,14 +73,21 @@ final class Meetings {
         }
         Meeting meeting = at(fromPlace ? stretch.from() : stretch.to());
         int thing = fromPlace ? stretch.to() : stretch.from();
-        if (isMetal(thing) && meeting.metals().isEmpty()) {
+        boolean onlyHangs = Tie.isTerminal(thing) || !carriesAll(thing, meeting);
+        if (!onlyHangs && meeting.metals().isEmpty()) {
             meeting.metals().add(thing);
-        } else if (Tie.isTerminal(thing) && meeting.canName()) {
-            meeting.terminals().add(thing);
+        } else if (onlyHangs && meeting.canName()) {
+            meeting.hanging().add(thing);
         } else {
             conductors.add(stretch);
             meeting.conductors().add(stretch);
         }
+    }
+
+    /** Whether what goes on from one conductor to another may be said to go through that metal. */
+    private boolean carriesAll(int metal, Meeting meeting) {
+        return meeting.conductors().stream()
+                .allMatch(conductor -> tie.carries(metal, conductor.first().size()));
     }
 
     /** The meeting at a place where stretches end. */

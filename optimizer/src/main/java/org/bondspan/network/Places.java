@@ -45,6 +45,11 @@ final class Places {
         return new End.OnPath(path, findDistance(path, place));
     }
 
+    /** A terminal, or metal landed on from a place. */
+    End landedOn(int vertex, int place) {
+        return Tie.isTerminal(vertex) ? terminalEnd(Tie.terminal(vertex)) : onMetal(vertex, place);
+    }
+
     End onInstalled(String conductor, int place) {
         return new End.OnPath(conductor, findDistance(conductor, place));
     }

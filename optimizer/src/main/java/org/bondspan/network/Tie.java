@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.bondspan.code.Landing;
 import org.bondspan.layout.RunLength;
+import org.bondspan.site.Electrode.GroundRing;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.units.Length;
 import org.bondspan.units.WireSize;
 import org.jgrapht.Graph;
@@ -159,6 +162,16 @@ final class Tie {
 
     boolean isMetal(int vertex) {
         return !isTerminal(vertex) && problem.network().isMetal(vertex);
+    }
+
+    /** Whether metal carries at that size: a ring does up to its own, a frame or pipe always. */
+    boolean carries(int metal, WireSize size) {
+        Site site = problem.network().site();
+        return site.listPaths(RingPath.class).stream()
+                .filter(ring -> ring.id().equals(problem.network().metalPath(metal)))
+                .flatMap(ring -> site.listElectrodes(GroundRing.class).stream()
+                        .filter(electrode -> electrode.id().equals(ring.electrode())))
+                .allMatch(ring -> ring.conductorSize().isAtLeast(size));
     }
 
     Attachment chosenAttachment(int terminal) {
