@@ -223,6 +223,18 @@ final class Book {
                 duties.get(duty).most(), table(copper, feeding.ungrounded().area()));
     }
 
+    /** What all services together need toward one duty, where one lateral feeds them. */
+    int needOfSum(int duty) {
+        int services = (1 << site.services().size()) - 1;
+        return Math.min(duties.get(duty).most(), tableOfWhole(services));
+    }
+
+    /** Whether one lateral feeds several services. */
+    boolean isOfOneLateral() {
+        return site.services().stream().map(Service::supply).distinct().count()
+                < site.services().size();
+    }
+
     static int table(boolean copper, long area) {
         long[] bands = copper ? COPPER : ALUMINUM;
         int size = 0;

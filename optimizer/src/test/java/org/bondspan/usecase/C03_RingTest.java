@@ -62,4 +62,28 @@ class C03_RingTest {
                 "electrodes": [{"id": "G", $ring2, "connections": [{"at": [0, 0]}, {"at": [17, 0]}]}]"""));
         assertThat(routed.sizes()).isEqualTo("2 AWG 3");
     }
+
+    /**
+     * The copper passes the ring's connections, without make-up. The ring of 2 AWG is no way for 3/0: only one
+     * conductor names it, the other taps that one.
+     */
+    @Test
+    void isNotNamedAsTheWayForMoreThanItCarries() {
+        Routed routed = route("ring2", true);
+        assertThat(routed.conductors()).hasSize(2).anyMatch(text -> text.matches("3/0 AWG (3|17) from S to GP"));
+        assertThat(routed.conductors()).anyMatch(text -> text.matches("3/0 AWG (17|3) from C1@(3|17) to W"));
+        assertThat(routed.layout().joints()).hasSize(1);
+    }
+
+    /** Two levels: a ring without a line needs no level of its own. */
+    @Test
+    void needsNoLevelWithoutALine() {
+        String level = "\"outline\": [[0, 0], [20, 0], [20, 20], [0, 20]], \"open\": {\"height\": 0}}";
+        Routed routed =
+                Routed.of(Sites.site("{\"id\": \"L1\", " + level + ", {\"id\": \"L2\", \"floor\": 12, " + level, """
+                "services": [{"id": "S", $copper(350 kcmil), "connections": [{"level": "L1", "at": [0, 0]}]}],
+                "electrodes": [{"id": "G", $ring2, "connections": [{"level": "L1", "at": [5, 0]}]}],
+                "paths": [{"id": "GP", "medium": "ring", "electrode": "G", "mayInterconnect": true}]"""));
+        assertThat(routed.sizes()).isEqualTo("2 AWG 5");
+    }
 }

@@ -39,10 +39,18 @@ final class FlowProgram {
         for (int t = 0; t < raster.terminals().size(); t++) {
             choose(t);
         }
-        for (int s = 0; s < services; s++) {
-            for (int j = services; j < raster.terminals().size(); j++) {
-                addFlow(s, j, raster.book().needOfPair(s, j - services));
+        for (int j = services; j < raster.terminals().size(); j++) {
+            List<List<MPVariable>> flows = new ArrayList<>();
+            for (int s = 0; s < services; s++) {
+                flows.add(addFlow(s, j, raster.book().needOfPair(s, j - services)));
             }
+            if (raster.book().isOfOneLateral()) {
+                addSum(flows, raster.book().needOfSum(j - services));
+            }
+        }
+        if (raster.book().isOfOneLateral()) {
+            addFlow(0, 1, 0);
+            enterPlacesOnce();
         }
         solver.objective().setMinimization();
         MPSolver.ResultStatus status = solver.solve();
@@ -91,8 +99,28 @@ final class FlowProgram {
         chosen.add(ways);
     }
 
-    private void addFlow(int service, int thing, int size) {
+    /** Both directions of an edge one after the other. */
+    private void addSum(List<List<MPVariable>> flows, int size) {
+        for (int i = 0; i < arcs.size(); i++) {
+            MPConstraint together = solver.makeConstraint(-1, 1, "");
+            together.setCoefficient(flows.get(0).get(i), 1);
+            together.setCoefficient(flows.get(1).get(i), 1);
+            together.setCoefficient(arcs.get(i).bought.get(size), -1);
+        }
+    }
+
+    private void enterPlacesOnce() {
+        List<MPConstraint> entered = new ArrayList<>();
+        for (int v = 0; v < raster.nodeCount(); v++) {
+            entered.add(solver.makeConstraint(0, 1, ""));
+        }
+        arcs.forEach(arc -> entered.get(arc.to).setCoefficient(arc.bought.get(0), 1));
+        addEnds(entered, 0, 1);
+    }
+
+    private List<MPVariable> addFlow(int service, int thing, int size) {
         List<MPConstraint> balance = new ArrayList<>();
+        List<MPVariable> flows = new ArrayList<>();
         for (int v = 0; v < raster.nodeCount(); v++) {
             balance.add(solver.makeConstraint(0, 0, ""));
         }
@@ -101,6 +129,7 @@ final class FlowProgram {
             Arc back = arcs.get(i + 1);
             MPVariable ahead = flow(balance, there);
             MPVariable backward = flow(balance, back);
+            flows.addAll(List.of(ahead, backward));
             if (service == 0) {
                 within(there.bought.get(size), ahead);
                 within(back.bought.get(size), backward);
@@ -114,10 +143,11 @@ final class FlowProgram {
         }
         addEnds(balance, service, -1);
         addEnds(balance, thing, 1);
+        return flows;
     }
 
     private MPVariable flow(List<MPConstraint> balance, Arc arc) {
-        MPVariable flow = solver.makeNumVar(0, 1, "");
+        MPVariable flow = raster.book().isOfOneLateral() ? solver.makeIntVar(0, 1, "") : solver.makeNumVar(0, 1, "");
         balance.get(arc.from).setCoefficient(flow, 1);
         balance.get(arc.to).setCoefficient(flow, -1);
         return flow;

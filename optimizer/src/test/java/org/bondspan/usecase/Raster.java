@@ -208,7 +208,7 @@ final class Raster {
     }
 
     private int lineNode(Spot spot, String line) {
-        boolean shared = joined.contains(place(spot)) || isOpen(2 * spot.x(), 2 * spot.y());
+        boolean shared = joined.contains(place(spot)) || isOpen(level, 2 * spot.x(), 2 * spot.y());
         if (shared) {
             see(spot);
             return node(spot);
@@ -217,7 +217,7 @@ final class Raster {
     }
 
     /** Whether a place given in half feet lies in the closed outline and inside no closed area. */
-    private boolean isOpen(int x2, int y2) {
+    private static boolean isOpen(Level level, int x2, int y2) {
         return isInside(level.outline(), x2, y2, true)
                 && level.closedAreas().stream()
                         .map(ClosedArea::outline)
@@ -260,10 +260,15 @@ final class Raster {
         }
     }
 
+    /** Whether the floor is open on a foot between two neighbouring places. */
+    static boolean isOpenRun(Level level, Spot a, Spot b) {
+        return isOpen(level, 2 * a.x(), 2 * a.y())
+                && isOpen(level, 2 * b.x(), 2 * b.y())
+                && isOpen(level, a.x() + b.x(), a.y() + b.y());
+    }
+
     private void addFloorRun(Spot a, Spot b) {
-        boolean open =
-                isOpen(2 * a.x(), 2 * a.y()) && isOpen(2 * b.x(), 2 * b.y()) && isOpen(a.x() + b.x(), a.y() + b.y());
-        if (open) {
+        if (isOpenRun(level, a, b)) {
             see(a);
             see(b);
             edges.add(new Edge(node(a), node(b), 1, NOT_INSTALLED, MOST));
@@ -292,6 +297,8 @@ final class Raster {
     }
 
     private void addVerticalRuns() {
+        metalSpots.forEach((id, spots) ->
+                spots.stream().filter(spot -> isMetWithOther(id, spot)).forEach(this::node));
         heights.forEach((place, at) -> {
             int low = at.stream().mapToInt(z -> z).min().orElseThrow();
             int high = at.stream().mapToInt(z -> z).max().orElseThrow();
@@ -301,6 +308,13 @@ final class Raster {
                 edges.add(new Edge(a, b, 1, NOT_INSTALLED, MOST));
             }
         });
+    }
+
+    /** Whether other metal lies at the place of that spot: copper without length may join them. */
+    private boolean isMetWithOther(String id, Spot spot) {
+        return metalSpots.entrySet().stream()
+                .filter(other -> !other.getKey().equals(id))
+                .anyMatch(other -> other.getValue().contains(spot));
     }
 
     private void addMetal() {

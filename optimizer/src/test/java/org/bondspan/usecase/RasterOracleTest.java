@@ -11,10 +11,7 @@ import java.util.stream.LongStream;
 import org.bondspan.io.SiteReader;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Layout;
-import org.bondspan.site.Service;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath.InstalledConductor;
-import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.units.LengthUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,41 +38,38 @@ class RasterOracleTest {
             Site site = SiteReader.parse(text, "seed-" + seed);
             OptionalLong expected = new SubsetTable(new Raster(site)).leastWeight();
             OptionalLong found = weight(RouteSite.of(site));
-            if (mayTableUseARunTwice(site)) {
-                assertThat(found.isPresent()).as("seed %d", seed).isEqualTo(expected.isPresent());
-                assertThat(found.orElse(0)).as("seed %d: %s", seed, text).isGreaterThanOrEqualTo(expected.orElse(0));
-            } else {
+            assertThat(found.isPresent()).as("seed %d", seed).isEqualTo(expected.isPresent());
+            assertThat(found.orElse(0)).as("seed %d: %s", seed, text).isGreaterThanOrEqualTo(expected.orElse(0));
+            // Where one lateral feeds two services the table may lead both along a run one by one, or pass a place
+            // twice, where together they need more: then it is a lower bound only.
+            if (!new Book(site).isOfOneLateral()) {
                 assertThat(found).as("seed %d: %s", seed, text).isEqualTo(expected);
             }
         });
     }
 
-    /**
-     * Two services of one lateral and a run that is free up to a size: the table leads either service along it by
-     * itself, where together they would be too much for it. Its weight is then a lower bound.
-     */
-    private static boolean mayTableUseARunTwice(Site site) {
-        boolean oneLateral = site.services().size() > supplies(site);
-        boolean limited = !site.listPaths(InstalledConductor.class).isEmpty()
-                || site.listPaths(RingPath.class).stream().anyMatch(RingPath::mayInterconnect);
-        return oneLateral && limited;
-    }
-
-    private static long supplies(Site site) {
-        return site.services().stream().map(Service::supply).distinct().count();
-    }
-
     static LongStream seedsOfProgram() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 60) : LongStream.of(Long.getLong("seed", 0));
+        return Long.getLong("seed") == null ? LongStream.range(0, 40) : LongStream.of(Long.getLong("seed", 0));
     }
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seedsOfProgram")
     void weighsWhatTheIntegerProgramSays(long seed) {
+        compareWithProgram(seed, 8, false);
+    }
+
+    /** Smaller sites: the program for sums of areas is a harder one. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seedsOfProgram")
+    void weighsWhatTheIntegerProgramSaysForTwoServicesOfOneLateral(long seed) {
+        compareWithProgram(seed, 6, true);
+    }
+
+    private static void compareWithProgram(long seed, int most, boolean ofOneLateral) {
         assumeTrue(hasLibrary(), "no native OR-Tools library for this machine");
-        String text = RandomSites.ofOneLevel(seed, 8).sketch().write(Pen.PLAIN);
+        String text = RandomSites.ofOneLevel(seed, most).sketch().write(Pen.PLAIN);
         Site site = SiteReader.parse(text, "seed-" + seed);
-        if (site.services().size() == supplies(site)) {
+        if (new Book(site).isOfOneLateral() == ofOneLateral) {
             MPSolver solver = MPSolver.createSolver("HIGHS");
             solver.suppressOutput();
             assertThat(weight(RouteSite.of(site)))
