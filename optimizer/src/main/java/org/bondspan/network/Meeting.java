@@ -1,6 +1,7 @@
 package org.bondspan.network;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** A place where stretches meet, with the things that copper without length lands on there. */
@@ -19,7 +20,17 @@ final class Meeting {
         return place;
     }
 
-    /** Conductors with a length that end here, the one toward the first service first. */
+    /**
+     * Puts the largest first: it names what hangs here, and the others tap it. A smaller one would seem to be all that
+     * leads to that thing.
+     */
+    void orderBySize() {
+        conductors.sort(
+                Comparator.comparing((Stretch stretch) -> stretch.first().size())
+                        .reversed());
+    }
+
+    /** Conductors with a length that end here, the largest first, then the one toward the first service. */
     List<Stretch> conductors() {
         return conductors;
     }

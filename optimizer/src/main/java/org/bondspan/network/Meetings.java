@@ -30,6 +30,7 @@ final class Meetings {
         List<Stretch> nothing = stretches.stream().filter(Stretch::isNothing).toList();
         nothing.stream().filter(this::touchesMetal).forEach(this::takeIn);
         nothing.stream().filter(stretch -> !touchesMetal(stretch)).forEach(this::takeIn);
+        byPlace.values().forEach(Meeting::orderBySize);
     }
 
     private boolean isPlace(int vertex) {
