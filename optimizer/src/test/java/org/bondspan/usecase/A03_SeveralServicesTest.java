@@ -90,6 +90,8 @@ class A03_SeveralServicesTest {
                 ],
                 "electrodes": [{"id": "W", $water, "connections": [{"at": [30, 0], "fromEntrance": 0}]}]"""));
         assertThat(routed.sizes()).isEqualTo("2/0 AWG 20, 1/0 AWG 10");
+        // S2 is named by the larger conductor, for which a way of 1/0 to it would be too little
+        assertThat(routed.conductors()).containsExactly("1/0 AWG 10 from S1 to C2@0", "2/0 AWG 20 from S2 to W");
         assertThat(routed.weight()).isEqualByComparingTo("11.476"); // 20 x 0.4109 + 10 x 0.3258
     }
 }
