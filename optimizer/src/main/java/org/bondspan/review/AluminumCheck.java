@@ -1,22 +1,33 @@
 package org.bondspan.review;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bondspan.layout.Proposal.Enclosure;
 import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.site.Level;
 import org.bondspan.site.Material;
-import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 
-/** 250.64(A): aluminum is not buried, and does not end outdoors within 18 in of the earth. */
+/**
+ * 250.64(A): aluminum is not buried, and does not end outdoors within 18 in of the earth. A site draws no grade: the
+ * earth is taken to lie at the floor nearest to elevation 0.
+ */
 final class AluminumCheck implements ConductorCheck {
     private static final Length EIGHTEEN_INCHES = Length.ofInches(BigDecimal.valueOf(18));
 
     private final Ends ends;
+    private final Whereabouts whereabouts;
+    private final Length earth;
 
-    AluminumCheck(Ends ends) {
+    AluminumCheck(SiteMetal metal, Ends ends) {
         this.ends = ends;
+        this.whereabouts = metal.whereabouts();
+        this.earth = metal.site().levels().stream()
+                .map(Level::floor)
+                .min(Comparator.comparing(floor -> floor.distanceTo(Length.ZERO)))
+                .orElse(Length.ZERO);
     }
 
     @Override
@@ -28,10 +39,10 @@ final class AluminumCheck implements ConductorCheck {
             return Optional.of(offence(conductor, conductor.id() + " is aluminum and buried."));
         }
         boolean low = conductor.outdoors()
-                && Stream.of(ends.start(conductor), ends.finish(conductor))
-                        .flatMap(Optional::stream)
-                        .map(Position::height)
-                        .anyMatch(height -> height.isLessThan(EIGHTEEN_INCHES));
+                && Stream.of(conductor.from(), conductor.to())
+                        .flatMap(end -> ends.find(conductor, end).stream())
+                        .map(whereabouts::elevation)
+                        .anyMatch(elevation -> elevation.minus(earth).isLessThan(EIGHTEEN_INCHES));
         return low
                 ? Optional.of(offence(
                         conductor, conductor.id() + " is aluminum and ends outdoors less than 18 in above the earth."))

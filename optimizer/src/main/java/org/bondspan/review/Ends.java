@@ -2,52 +2,47 @@ package org.bondspan.review;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
+import org.bondspan.site.Electrode.WaterPipeElectrode;
+import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.Position;
-import org.bondspan.site.Site;
-import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 
-/** Where the ends of proposed conductors are, as far as the proposal and the site tell. */
+/** Where the ends of proposed conductors are and how long these are, as far as the proposal and the site tell. */
 final class Ends {
-    private final Site site;
+    private final SiteMetal metal;
+    private final Whereabouts whereabouts;
     private final Proposal proposal;
 
-    Ends(Site site, Proposal proposal) {
-        this.site = site;
+    Ends(SiteMetal metal, Proposal proposal) {
+        this.metal = metal;
+        this.whereabouts = metal.whereabouts();
         this.proposal = proposal;
     }
 
-    Optional<Position> start(ProposedConductor conductor) {
-        return conductor.line().stream().findFirst().or(() -> locate(conductor.from()));
-    }
-
-    Optional<Position> finish(ProposedConductor conductor) {
+    /** Where an end of the conductor is: as drawn, else as named. */
+    Optional<Position> find(ProposedConductor conductor, End end) {
         List<Position> line = conductor.line();
-        return line.isEmpty() ? locate(conductor.to()) : Optional.of(line.get(line.size() - 1));
+        if (line.isEmpty()) {
+            return locate(end);
+        }
+        return Optional.of(end == conductor.from() ? line.get(0) : line.get(line.size() - 1));
     }
 
     /** The place of an end; empty where it has several or is nowhere stated. */
     Optional<Position> locate(End end) {
         if (end instanceof End.AtService at) {
-            return only(
-                    site.services().stream()
-                            .filter(service -> service.id().equals(at.service()))
-                            .flatMap(service -> service.connections().stream()),
-                    at.connection());
+            return only(whereabouts.connections(at.service(), at.connection()));
         }
         if (end instanceof End.AtElectrode at) {
-            return only(
-                    site.electrodes().stream()
-                            .filter(electrode -> electrode.id().equals(at.electrode()))
-                            .flatMap(electrode -> electrode.connections().stream()),
-                    at.connection());
+            return findEntrance(at.electrode())
+                    .or(() -> only(whereabouts.connections(at.electrode(), at.connection())));
         }
         if (end instanceof End.AtPlace at) {
             return Optional.of(at.place());
@@ -58,55 +53,72 @@ final class Ends {
                     .flatMap(joint -> joint.place().stream())
                     .findFirst();
         }
-        return end instanceof End.OnPath on && on.distance().isPresent()
-                ? onPipe(on.path(), on.distance().get())
+        return end instanceof End.OnPath on
+                ? on.distance().flatMap(distance -> whereabouts.findPlace(on.path(), distance))
                 : Optional.empty();
     }
 
-    private static Optional<Position> only(Stream<Connection> connections, Optional<String> wanted) {
-        List<Position> places = connections
-                .filter(connection -> wanted.isEmpty() || connection.id().equals(wanted))
-                .map(Connection::position)
-                .toList();
-        return places.size() == 1 ? Optional.of(places.get(0)) : Optional.empty();
+    private static Optional<Position> only(List<Connection> connections) {
+        return connections.size() == 1 ? Optional.of(connections.get(0).position()) : Optional.empty();
     }
 
-    private Optional<Position> onPipe(String path, Length distance) {
-        return site.listPaths(WaterPiping.class).stream()
-                .filter(pipe -> pipe.id().equals(path))
-                .map(pipe -> {
-                    LineVertex place = LineLengths.placeAt(pipe.line(), distance);
-                    return new Position(pipe.line().level(), place.at(), place.height());
-                })
-                .findFirst();
+    private Optional<Position> findEntrance(String electrode) {
+        return metal.findElectrode(electrode)
+                .filter(WaterPipeElectrode.class::isInstance)
+                .flatMap(metal::findPathOf)
+                .flatMap(pipe -> whereabouts.findPlace(pipe, Length.ZERO));
     }
 
-    /** Straight distance between the two ends, where both are known; no lawful run is shorter. */
+    /** How far along a pipe or line the conductor lands: as stated, else where its drawn line ends. */
+    Optional<Length> findDistance(ProposedConductor conductor, End.OnPath end) {
+        return end.distance()
+                .or(() -> find(conductor, end).flatMap(place -> whereabouts.findDistance(end.path(), place)));
+    }
+
+    /** Straight distance between the two ends, where both are known. */
     Optional<Length> straightDistance(ProposedConductor conductor) {
         Optional<Position> a = locate(conductor.from());
         Optional<Position> b = locate(conductor.to());
-        return a.isPresent() && b.isPresent() ? Optional.of(distance(a.get(), b.get())) : Optional.empty();
+        return a.isPresent() && b.isPresent() ? Optional.of(whereabouts.distance(a.get(), b.get())) : Optional.empty();
     }
 
-    /** Length of the stated line. */
+    /** Length of the stated line; along measured lines as measured. */
     Length measured(ProposedConductor conductor) {
         Length sum = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
-            sum = sum.plus(
-                    distance(conductor.line().get(i - 1), conductor.line().get(i)));
+            Position a = conductor.line().get(i - 1);
+            Position b = conductor.line().get(i);
+            sum = sum.plus(findMeasured(a, b).orElseGet(() -> whereabouts.distance(a, b)));
         }
         return sum;
     }
 
-    private Length distance(Position a, Position b) {
-        return Length.ofRun(
-                b.at().x() - a.at().x(),
-                b.at().y() - a.at().y(),
-                elevation(b).minus(elevation(a)).nanometres());
+    /** How far along its drawn line the conductor passes a place; empty where it does not, or has no line. */
+    Optional<Length> findAlong(ProposedConductor conductor, Position place) {
+        Length before = Length.ZERO;
+        for (int i = 1; i < conductor.line().size(); i++) {
+            Position a = conductor.line().get(i - 1);
+            Position b = conductor.line().get(i);
+            Optional<Length> along = findOnRun(a, b, place);
+            if (along.isPresent()) {
+                return along.map(before::plus);
+            }
+            before = before.plus(whereabouts.distance(a, b));
+        }
+        return Optional.empty();
     }
 
-    private Length elevation(Position position) {
-        return site.level(position.level()).floor().plus(position.height());
+    private static Optional<Length> findOnRun(Position a, Position b, Position place) {
+        boolean onLevel = a.level().equals(b.level()) && a.level().equals(place.level()) && !a.equals(b);
+        Line run = new Line(a.level(), List.of(new LineVertex(a.at(), a.height()), new LineVertex(b.at(), b.height())));
+        return onLevel ? LineLengths.findDistance(run, place.at(), place.height()) : Optional.empty();
+    }
+
+    private Optional<Length> findMeasured(Position a, Position b) {
+        return metal.site().listPaths(CopperLine.class).stream()
+                .filter(line -> line.measured().isPresent())
+                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
+                .findFirst();
     }
 
     /** The length to reckon with: stated, else measured with make-up, else the straight distance with make-up. */
@@ -123,7 +135,7 @@ final class Ends {
         Length sum = Length.ZERO;
         for (End end : List.of(conductor.from(), conductor.to())) {
             boolean lands = end instanceof End.AtService || end instanceof End.AtElectrode || end instanceof End.OnPath;
-            sum = lands ? sum.plus(site.makeUpPerEnd()) : sum;
+            sum = lands ? sum.plus(metal.site().makeUpPerEnd()) : sum;
         }
         return sum;
     }

@@ -1,19 +1,27 @@
 package org.bondspan.review;
 
 import java.util.Optional;
+import org.bondspan.code.LineLengths;
 import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
 
-/** A stated length below what the line or the ends need. */
+/** A stated length below what the drawn line, or without one the distance between the ends, needs. */
 final class LengthCheck implements ConductorCheck {
     private final Ends ends;
     private final LengthUnit unit;
+    private final boolean mayBeShorter;
 
-    LengthCheck(Ends ends, LengthUnit unit) {
+    LengthCheck(Ends ends, Site site) {
         this.ends = ends;
-        this.unit = unit;
+        this.unit = site.lengthUnit();
+        this.mayBeShorter = site.listPaths(CopperLine.class).stream()
+                .anyMatch(line -> line.measured()
+                        .map(measured -> measured.isLessThan(LineLengths.of(line.line())))
+                        .orElse(false));
     }
 
     @Override
@@ -23,9 +31,8 @@ final class LengthCheck implements ConductorCheck {
         }
         Length stated = conductor.length().get();
         Length line = ends.measured(conductor);
-        Length straight = ends.straightDistance(conductor).orElse(Length.ZERO);
-        boolean byLine = straight.isLessThan(line);
-        Length least = byLine ? line : straight;
+        boolean byLine = conductor.line().size() > 1;
+        Length least = byLine ? line : straightDistance(conductor);
         if (!isBelow(stated, least)) {
             return Optional.empty();
         }
@@ -36,6 +43,11 @@ final class LengthCheck implements ConductorCheck {
                 conductor.id() + " is stated as " + Numbers.print(stated, unit) + ", but " + what
                         + Numbers.print(least, unit) + ".",
                 "Correct the length."));
+    }
+
+    /** Nothing can be said where a measured line may be shorter than it is drawn. */
+    private Length straightDistance(ProposedConductor conductor) {
+        return mayBeShorter ? Length.ZERO : ends.straightDistance(conductor).orElse(Length.ZERO);
     }
 
     /** Below by more than the rounding of written numbers: half of 0.01 on the length and on each place of the line. */

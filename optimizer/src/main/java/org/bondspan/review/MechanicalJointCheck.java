@@ -12,14 +12,12 @@ final class MechanicalJointCheck implements ConductorCheck {
     private final Set<String> mechanically = new LinkedHashSet<>();
     private final Set<String> groundingElectrodeConductors;
 
-    /**
-     * @param groundingElectrodeConductors ids of the conductors between a service and the first thing that it reaches
-     */
-    MechanicalJointCheck(Proposal proposal, Set<String> groundingElectrodeConductors) {
-        this.groundingElectrodeConductors = Set.copyOf(groundingElectrodeConductors);
+    MechanicalJointCheck(SiteMetal metal, Ends ends, Proposal proposal) {
         proposal.joints().stream()
                 .filter(joint -> joint.method() == JointMethod.MECHANICAL)
                 .forEach(joint -> mechanically.addAll(joint.conductors()));
+        this.groundingElectrodeConductors =
+                mechanically.isEmpty() ? Set.of() : new GroundingElectrodeConductors(metal, ends, proposal).ids();
     }
 
     @Override

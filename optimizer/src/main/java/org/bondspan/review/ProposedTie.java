@@ -1,247 +1,253 @@
 package org.bondspan.review;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.bondspan.code.Carrier;
-import org.bondspan.code.LineLengths;
+import org.bondspan.code.Obligation;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.layout.Proposal.ProposedLink;
+import org.bondspan.layout.Proposal.ProposedJoint;
+import org.bondspan.review.Node.Kind;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Electrode.ConcreteEncased;
+import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Position;
-import org.bondspan.site.Service;
-import org.bondspan.site.Site;
+import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.site.SitePath.InstalledConductor;
+import org.bondspan.site.SitePath.StructuralFrame;
+import org.bondspan.site.SitePath.WaterPiping;
 import org.bondspan.units.Length;
-import org.jgrapht.Graph;
-import org.jgrapht.graph.Pseudograph;
 
 /** A proposal as a graph that may have loops and parallel ways; lawful and unlawful links alike. */
 final class ProposedTie {
-    private final Site site;
-    private final Metal metal;
-    private final Proposal proposal;
-    private final Graph<String, Span> graph = new Pseudograph<>(Span.class);
-    private final Map<String, Node> nodes = new HashMap<>();
-    private final List<Position> places = new ArrayList<>();
-    private final List<Offence> declared = new ArrayList<>();
+    private final SiteMetal metal;
+    private final MetalNodes nodes;
+    private final CopperNodes copper;
+    private final InstalledNodes installed = new InstalledNodes();
+    private final Ends ends;
+    private final Map<String, Node> services = new HashMap<>();
+    private final DeclaredLinks declared;
 
     /** @param offences what is unlawful about a conductor whatever its size */
-    ProposedTie(Site site, Metal metal, Proposal proposal, Function<ProposedConductor, List<Offence>> offences) {
-        this.site = site;
+    ProposedTie(SiteMetal metal, Ends ends, Proposal proposal, Function<ProposedConductor, List<Offence>> offences) {
         this.metal = metal;
-        this.proposal = proposal;
-        site.services().forEach(service -> add(serviceNode(service.id())));
-        site.electrodes().forEach(electrode -> add(metal.electrode(electrode.id())));
-        site.paths().forEach(path -> add(metal.path(path.id(), Optional.empty())));
-        addTies();
-        addPipesBeyond();
+        this.ends = ends;
+        this.nodes = new MetalNodes(metal);
+        this.copper = new CopperNodes(proposal);
+        metal.site().services().forEach(service -> services.put(service.id(), Node.open(Kind.SERVICE, service.id())));
+        addFrameTies();
         addInstalled();
         proposal.conductors().forEach(conductor -> addConductor(conductor, offences.apply(conductor)));
-        proposal.links().forEach(this::addLink);
+        proposal.joints().forEach(this::joinInstalled);
+        this.declared = new DeclaredLinks(this, metal, ends);
+        proposal.links().forEach(declared::add);
+        joinPlacesOnInstalled();
+        listInstalled().forEach(installed::join);
     }
 
-    private static Node serviceNode(String id) {
-        return new Node("service " + id, id, false, Optional.empty(), List.of());
-    }
-
-    private String add(Node node) {
-        nodes.putIfAbsent(node.key(), node);
-        graph.addVertex(node.key());
-        return node.key();
-    }
-
-    private void touch(String a, String b, List<Offence> offences) {
-        if (!a.equals(b)) {
-            graph.addEdge(a, b, new Span(Optional.empty(), offences));
+    /** Hold-down bolts tie footing bars to a frame: the electrode hangs from it, and the bolts lead nowhere else. */
+    private void addFrameTies() {
+        for (ConcreteEncased bars : metal.site().listElectrodes(ConcreteEncased.class)) {
+            metal.findTiedFrame(bars).ifPresent(frame -> Span.hang(nodes.path(frame), nodes.electrode(bars.id())));
         }
     }
 
-    /** Hold-down bolts tie footing bars to a frame: the electrode hangs from the frame. */
-    private void addTies() {
-        for (ConcreteEncased bars : site.listElectrodes(ConcreteEncased.class)) {
-            metal.findTiedFrame(bars)
-                    .ifPresent(frame ->
-                            touch(Metal.key(frame), metal.electrode(bars.id()).key(), List.of()));
-        }
-    }
-
-    private void addPipesBeyond() {
-        for (Carrier carrier : metal.media().carriers()) {
-            if (carrier instanceof Carrier.Pipe pipe) {
-                String id = pipe.path().id();
-                Length beyond = pipe.usable().plus(Length.ofNanometres(1));
-                String far = add(metal.path(id, Optional.of(beyond)));
-                touch(far, Metal.key(id), List.of(metal.beyondUsable(id, pipe.usable())));
-            }
-        }
-    }
-
-    /** An installed conductor is landed on what lies on its line, and on other metal that it meets. */
+    /** An installed conductor is landed on the connections on its line, and on the metal that it meets. */
     private void addInstalled() {
-        for (InstalledConductor installed : site.listPaths(InstalledConductor.class)) {
-            String key = Metal.key(installed.id());
-            for (Service service : site.services()) {
-                touchWhereLanded(installed.id(), serviceNode(service.id()).key(), service.connections());
-            }
-            for (Electrode electrode : site.electrodes()) {
-                touchWhereLanded(installed.id(), metal.electrode(electrode.id()).key(), electrode.connections());
-            }
-            site.paths().stream()
-                    .map(path -> path.id())
-                    .filter(id -> !id.equals(installed.id()) && meet(installed.id(), id))
-                    .forEach(id -> touch(key, metal.path(id, Optional.empty()).key(), List.of()));
+        for (InstalledConductor conductor : listInstalled()) {
+            metal.site()
+                    .services()
+                    .forEach(service -> service.connections().stream()
+                            .map(Connection::position)
+                            .forEach(place -> landInstalled(conductor, place, service(service.id()))));
+            metal.site().electrodes().forEach(electrode -> landInstalled(conductor, electrode));
+            metal.site().paths().stream()
+                    .filter(path -> path instanceof StructuralFrame || path instanceof WaterPiping)
+                    .forEach(path -> meetings(conductor, path.id())
+                            .forEach(place -> landInstalled(conductor, place, landing(path.id(), place))));
+            listInstalled().stream()
+                    .filter(other -> !other.id().equals(conductor.id()))
+                    .forEach(other -> meetings(conductor, other.id())
+                            .forEach(place -> landInstalled(conductor, place, landing(other.id(), place))));
         }
     }
 
-    private void touchWhereLanded(String installed, String node, List<Connection> connections) {
-        if (connections.stream().anyMatch(connection -> metal.isAt(installed, connection.position()))) {
-            touch(Metal.key(installed), node, List.of());
-        }
+    private List<InstalledConductor> listInstalled() {
+        return metal.site().listPaths(InstalledConductor.class);
     }
 
-    private boolean meet(String a, String b) {
-        return metal.places(a).stream().anyMatch(place -> metal.isAt(b, place))
-                || metal.places(b).stream().anyMatch(place -> metal.isAt(a, place));
+    private Set<Position> meetings(InstalledConductor conductor, String path) {
+        return metal.whereabouts()
+                .shape(conductor.id())
+                .meet(metal.whereabouts().shape(path));
+    }
+
+    /** A water pipe with a path is met along it, not at its own connections. */
+    private void landInstalled(InstalledConductor conductor, Electrode electrode) {
+        boolean byPath = electrode instanceof WaterPipeElectrode
+                && metal.findPathOf(electrode).isPresent();
+        Stream<Connection> connections = byPath ? Stream.empty() : electrode.connections().stream();
+        connections.forEach(
+                connection -> landInstalled(conductor, connection.position(), nodes.landing(electrode, connection)));
+    }
+
+    private void landInstalled(InstalledConductor conductor, Position place, Node node) {
+        metal.whereabouts()
+                .findDistance(conductor.id(), place)
+                .ifPresent(along -> Span.touch(installed.at(conductor.id(), Optional.of(along)), node, List.of()));
+    }
+
+    private Node landing(String path, Position place) {
+        return landing(path, metal.whereabouts().findDistance(path, place));
     }
 
     private void addConductor(ProposedConductor conductor, List<Offence> offences) {
-        Map<Length, String> taps = new TreeMap<>();
-        for (End.OnConductor tap : listTaps(conductor.id())) {
-            taps.put(tap.at(), add(Node.open(tapKey(tap), conductor.id())));
-        }
-        String before = vertex(conductor.from());
-        for (String tap : taps.values()) {
-            graph.addEdge(before, tap, new Span(Optional.of(conductor), offences));
-            before = tap;
-        }
-        graph.addEdge(before, vertex(conductor.to()), new Span(Optional.of(conductor), offences));
+        Node first = node(conductor, conductor.from());
+        Node last = node(conductor, conductor.to());
+        Node start = atVeryEnd(conductor, first, Length::isZero);
+        Node finish = atVeryEnd(conductor, last, at -> isFullLength(conductor, at));
+        Map<Node, Length> between = new LinkedHashMap<>();
+        copper.taps(conductor.id()).forEach((at, tap) -> between.put(tap, at));
+        copper.joints(conductor.id())
+                .forEach(joint ->
+                        copper.find(joint).ifPresent(node -> between.putIfAbsent(node, findAlong(conductor, joint))));
+        between.keySet().removeAll(List.of(first, last, start, finish));
+        run(conductor, offences, start, between, finish);
     }
 
-    private List<End.OnConductor> listTaps(String conductor) {
-        List<End.OnConductor> taps = new ArrayList<>();
-        for (ProposedConductor other : proposal.conductors()) {
-            for (End end : List.of(other.from(), other.to())) {
-                if (end instanceof End.OnConductor tap && tap.conductor().equals(conductor)) {
-                    taps.add(tap);
-                }
+    /** A joint that only lists the conductor lies where its place is on the drawn line; else it is told no length. */
+    private Length findAlong(ProposedConductor conductor, ProposedJoint joint) {
+        return joint.place().flatMap(place -> ends.findAlong(conductor, place)).orElse(Length.ZERO);
+    }
+
+    private void run(
+            ProposedConductor conductor, List<Offence> offences, Node start, Map<Node, Length> between, Node finish) {
+        Node before = start;
+        Length run = Length.ZERO;
+        List<Map.Entry<Node, Length>> inOrder =
+                between.entrySet().stream().sorted(Map.Entry.comparingByValue()).toList();
+        for (Map.Entry<Node, Length> place : inOrder) {
+            Length at = run.isLessThan(place.getValue()) ? place.getValue() : run;
+            Span.run(before, place.getKey(), conductor, Optional.of(at.minus(run)), offences);
+            before = place.getKey();
+            run = at;
+        }
+        Length passed = run;
+        Optional<Length> rest = ends.length(conductor)
+                .map(whole -> passed.isLessThan(whole) ? whole.minus(passed) : Length.ZERO);
+        Span.run(before, finish, conductor, rest, offences);
+    }
+
+    /** A tap at the very end of a conductor is joined with what it lands on there, without any length of it. */
+    private Node atVeryEnd(ProposedConductor conductor, Node end, Predicate<Length> isThere) {
+        for (Map.Entry<Length, Node> tap : copper.taps(conductor.id()).entrySet()) {
+            if (isThere.test(tap.getKey())) {
+                Span.touch(end, tap.getValue(), List.of());
+                return tap.getValue();
             }
         }
-        return taps.stream().sorted(Comparator.comparing(End.OnConductor::at)).toList();
+        return end;
     }
 
-    private static String tapKey(End.OnConductor tap) {
-        return "tap on " + tap.conductor() + " at " + tap.at().nanometres();
+    private boolean isFullLength(ProposedConductor conductor, Length at) {
+        return ends.length(conductor).map(length -> !at.isLessThan(length)).orElse(false) && !at.isZero();
+    }
+
+    /** Where a conductor begins and ends. */
+    List<Node> ends(ProposedConductor conductor) {
+        return List.of(node(conductor, conductor.from()), node(conductor, conductor.to()));
+    }
+
+    private Node node(ProposedConductor conductor, End end) {
+        return ends.find(conductor, end)
+                .flatMap(place -> findRing(end).flatMap(ring -> nodes.findLanding(ring, place)))
+                .orElseGet(() -> end instanceof End.OnPath on
+                        ? landing(on.path(), ends.findDistance(conductor, on))
+                        : node(end));
+    }
+
+    /** The ring at which an end lands, if it is one that carries. */
+    private Optional<Carrier.Ring> findRing(End end) {
+        if (end instanceof End.OnPath on) {
+            return metal.findRing(on.path());
+        }
+        return end instanceof End.AtElectrode at
+                ? metal.findPathOf(metal.electrode(at.electrode())).flatMap(metal::findRing)
+                : Optional.empty();
     }
 
     /** The vertex that an end names. */
-    String vertex(End end) {
+    Node node(End end) {
         if (end instanceof End.AtService at) {
-            return add(serviceNode(at.service()));
+            return service(at.service());
         }
         if (end instanceof End.AtElectrode at) {
-            return add(metal.electrode(at.electrode()));
+            return nodes.landing(at.electrode(), at.connection());
         }
-        if (end instanceof End.OnPath on) {
-            return add(metal.path(on.path(), on.distance()));
-        }
-        if (end instanceof End.OnConductor tap) {
-            return add(Node.open(tapKey(tap), tap.conductor()));
-        }
-        if (end instanceof End.AtJoint at) {
-            return add(Node.open("joint " + at.joint(), at.joint()));
-        }
-        return add(Node.open("place " + placeNumber(((End.AtPlace) end).place()), "place"));
+        return end instanceof End.OnPath on ? landing(on.path(), on.distance()) : copper.node(end);
     }
 
-    private int placeNumber(Position place) {
-        for (int i = 0; i < places.size(); i++) {
-            if (isSame(places.get(i), place)) {
-                return i;
-            }
+    private Node landing(String path, Optional<Length> distance) {
+        if (metal.path(path) instanceof InstalledConductor) {
+            return installed.at(path, distance);
         }
-        places.add(place);
-        return places.size() - 1;
+        if (metal.path(path) instanceof CopperLine) {
+            return distance.flatMap(along -> metal.whereabouts().findPlace(path, along))
+                    .map(copper::place)
+                    .orElseGet(() -> nodes.path(path));
+        }
+        return distance.map(along -> nodes.landing(path, along)).orElseGet(() -> nodes.path(path));
     }
 
-    private static boolean isSame(Position a, Position b) {
-        long most = LineLengths.SAME_PLACE.nanometres();
-        return a.level().equals(b.level())
-                && Math.abs(a.at().x() - b.at().x()) <= most
-                && Math.abs(a.at().y() - b.at().y()) <= most
-                && a.height().distanceTo(b.height()).nanometres() <= most;
-    }
-
-    private void addLink(ProposedLink link) {
-        Node through = metal.path(link.path(), Optional.empty());
-        declared.addAll(through.offences());
-        for (End end : List.of(link.from(), link.to())) {
-            String vertex = vertex(end);
-            if (!vertex.equals(through.key()) && !graph.containsEdge(vertex, through.key())) {
-                touch(vertex, through.key(), doubts(link, end, through));
+    /** A joint may name an installed conductor among those that meet there. */
+    private void joinInstalled(ProposedJoint joint) {
+        for (InstalledConductor conductor : listInstalled()) {
+            if (joint.conductors().contains(conductor.id())) {
+                Optional<Length> along =
+                        joint.place().flatMap(place -> metal.whereabouts().findDistance(conductor.id(), place));
+                copper.find(joint).ifPresent(node -> Span.touch(node, installed.at(conductor.id(), along), List.of()));
             }
         }
     }
 
-    /** A declared link may end at what is part of the metal or lies on it; anything else is not joined by it. */
-    private List<Offence> doubts(ProposedLink link, End end, Node through) {
-        boolean unlawfulAnyway = !through.offences().isEmpty();
-        boolean elsewhere = end instanceof End.OnPath on && !on.path().equals(link.path());
-        if (unlawfulAnyway || (!elsewhere && liesOn(link.path(), end))) {
-            return List.of();
+    /** Copper joined at a place on an installed conductor is joined with it. */
+    private void joinPlacesOnInstalled() {
+        for (InstalledConductor conductor : listInstalled()) {
+            copper.placesWithoutJoint().forEach((place, node) -> landInstalled(conductor, place, node));
         }
-        String what = end instanceof End.AtElectrode at ? at.electrode() : link.path();
-        return List.of(new Offence(
-                CheckedRule.FRAME_AS_LINK,
-                what,
-                "The link through " + link.path() + " names an end that is neither part of it nor lies on it.",
-                "Land a conductor on both."));
     }
 
-    private boolean liesOn(String path, End end) {
-        if (end instanceof End.AtService at) {
-            return site.services().stream()
-                    .filter(service -> service.id().equals(at.service()))
-                    .anyMatch(service -> anyOn(path, service.connections()));
+    Node service(String id) {
+        return Optional.ofNullable(services.get(id))
+                .orElseThrow(() -> new IllegalArgumentException("no service " + id));
+    }
+
+    /** The vertices at which an obligation is met. */
+    Set<Node> goals(Obligation obligation) {
+        Set<Node> goals = new LinkedHashSet<>();
+        for (String member : obligation.members()) {
+            boolean electrode = metal.findElectrode(member).isPresent();
+            goals.add(electrode ? nodes.electrode(member) : nodes.path(member));
         }
-        if (end instanceof End.AtElectrode at) {
-            Electrode electrode = metal.findElectrode(at.electrode());
-            return !(electrode instanceof ConcreteEncased) && anyOn(path, electrode.connections());
-        }
-        return end instanceof End.OnPath;
+        return goals;
     }
 
-    private boolean anyOn(String path, List<Connection> connections) {
-        return connections.stream().anyMatch(connection -> metal.isAt(path, connection.position()));
-    }
-
-    Graph<String, Span> graph() {
-        return graph;
-    }
-
-    Node node(String key) {
-        Node node = nodes.get(key);
-        if (node == null) {
-            throw new IllegalArgumentException("no vertex " + key);
-        }
-        return node;
-    }
-
-    String serviceVertex(String service) {
-        return serviceNode(service).key();
+    MetalNodes nodes() {
+        return nodes;
     }
 
     /** Unlawful links that the proposal declares: always said. */
     List<Offence> declared() {
-        return declared;
+        return declared.offences();
     }
 }

@@ -2,23 +2,21 @@ package org.bondspan.review;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.bondspan.code.Carrier;
-import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.site.Service;
-import org.bondspan.site.Site;
+import org.bondspan.review.Node.Kind;
+import org.bondspan.site.CodeEdition;
 import org.bondspan.units.Length;
 
 /**
@@ -26,152 +24,97 @@ import org.bondspan.units.Length;
  * has no other lawful way of sufficient size, else a note.
  */
 public final class Review {
-    private final Site site;
+    private final SiteMetal metal;
+    private final List<Finding> ofSite;
     private final Proposal proposal;
-    private final GroundingElectrodeSystem system;
-    private final Metal metal;
     private final Ends ends;
-    private final Map<String, List<Offence>> ofConductors = new LinkedHashMap<>();
-    private final TieAnalysis analysis;
-    private final SharedStretches shared;
-    private final BreakCheck breaks;
+    private final List<ConductorCheck> looks;
+    private final Map<String, List<Offence>> ofConductors = new HashMap<>();
+    private final PairVerdicts verdicts;
+    private final BreakJumpers jumpers;
+    private final Requirements requirements;
 
-    public Review(Site site, Proposal proposal) {
-        this.site = site;
+    Review(SiteMetal metal, CopperPlan plan, List<Finding> ofSite, Proposal proposal) {
+        this.metal = metal;
+        this.ofSite = ofSite;
         this.proposal = proposal;
-        this.system = GroundingElectrodeSystem.of(site);
-        this.metal = new Metal(site);
-        this.ends = new Ends(site, proposal);
+        this.ends = new Ends(metal, proposal);
         List<ConductorCheck> checks = List.of(
-                new AluminumCheck(ends),
+                new AluminumCheck(metal, ends),
                 new ProtectionCheck(),
                 new FerrousRacewayCheck(),
-                new MechanicalJointCheck(proposal, groundingElectrodeConductors()));
-        for (ProposedConductor conductor : proposal.conductors()) {
-            ofConductors.put(conductor.id(), run(checks, conductor));
-        }
-        ProposedTie tie = new ProposedTie(
-                site, metal, proposal, conductor -> ofConductors.getOrDefault(conductor.id(), List.of()));
-        this.analysis = new TieAnalysis(site, system, metal, tie);
-        this.shared = new SharedStretches(analysis);
-        this.breaks = new BreakCheck(site, system, proposal);
+                new MechanicalJointCheck(metal, ends, proposal));
+        this.looks = List.of(
+                new LandingCheck(metal, ends),
+                new LengthCheck(ends, metal.site()),
+                new OffPlanCheck(plan, metal.site().lengthUnit()));
+        proposal.conductors().forEach(conductor -> ofConductors.put(conductor.id(), find(checks, conductor)));
+        this.verdicts = new PairVerdicts(metal, new ProposedTie(metal, ends, proposal, this::offences));
+        this.jumpers = new BreakJumpers(metal, ends, proposal);
+        this.requirements = new Requirements(verdicts, jumpers);
     }
 
-    private static List<Offence> run(List<ConductorCheck> checks, ProposedConductor conductor) {
+    private static List<Offence> find(List<? extends ConductorCheck> checks, ProposedConductor conductor) {
         return checks.stream().flatMap(check -> check.find(conductor).stream()).toList();
     }
 
-    /** Conductors between each service and the first electrode, frame or pipe that it reaches. */
-    private Set<String> groundingElectrodeConductors() {
-        ProposedTie bare = new ProposedTie(site, metal, proposal, conductor -> List.of());
-        TieAnalysis ways = new TieAnalysis(site, system, metal, bare);
-        Map<Service, Way> first = new LinkedHashMap<>();
-        ways.ways()
-                .forEach((pair, way) -> first.merge(
-                        pair.service(),
-                        way,
-                        (a, b) -> b.spans().size() < a.spans().size() ? b : a));
-        return first.values().stream()
-                .flatMap(way -> way.conductors().stream())
-                .map(ProposedConductor::id)
-                .collect(Collectors.toSet());
+    private List<Offence> offences(ProposedConductor conductor) {
+        return ofConductors.getOrDefault(conductor.id(), List.of());
     }
 
     /** Everything found, violations first. */
     public List<Finding> findings() {
+        CodeEdition edition = metal.site().codeEdition();
         Set<Finding> findings = new LinkedHashSet<>();
-        Set<Offence> relied = analysis.reliedOn();
-        findings.addAll(new ConnectionCheck(site, system, analysis).find());
-        relied.forEach(offence -> findings.add(
-                offence.check() == CheckedRule.RING_WITHOUT_LEAVE ? offence.asCaution() : offence.asViolation()));
-        known().stream()
-                .filter(offence -> relied.stream().noneMatch(found -> isAlike(found, offence)))
-                .forEach(offence -> findings.add(
-                        offence.check() == CheckedRule.RING_WITHOUT_LEAVE ? offence.asCaution() : offence.asNote()));
-        Set<String> small = relied.stream().map(Offence::subject).collect(Collectors.toSet());
-        findings.addAll(sharedSizes(small));
-        findings.addAll(breaks.find());
-        List<ConductorCheck> cautions = List.of(new LengthCheck(ends, site.lengthUnit()), new OffPlanCheck(site));
-        proposal.conductors()
-                .forEach(conductor -> run(cautions, conductor).forEach(offence -> findings.add(offence.asCaution())));
-        findings.addAll(SiteFindings.of(site, system));
-        carriersUsed().forEach(carrier -> findings.addAll(SiteFindings.whereItCarries(carrier)));
-        return findings.stream()
-                .map(this::withEditionNote)
-                .sorted(Comparator.comparing(Finding::severity))
-                .toList();
+        List<Offence> relied = oneOfAKind(listRelied());
+        relied.forEach(offence -> findings.add(offence.asRelied(edition)));
+        oneOfAKind(listUnrelied()).stream()
+                .filter(offence -> relied.stream().noneMatch(offence::isAlike))
+                .forEach(offence -> findings.add(offence.asUnrelied(edition)));
+        findings.addAll(ofSite);
+        findings.addAll(whereMetalCarries());
+        return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
     }
 
-    private static boolean isAlike(Offence a, Offence b) {
-        return a.check() == b.check() && a.subject().equals(b.subject());
+    private static List<Offence> oneOfAKind(List<Offence> offences) {
+        List<Offence> kinds = new ArrayList<>();
+        offences.stream()
+                .filter(offence -> kinds.stream().noneMatch(offence::isAlike))
+                .forEach(kinds::add);
+        return kinds;
     }
 
-    /** All that is unlawful by itself, relied on or not. */
-    private Set<Offence> known() {
-        Set<Offence> known = new LinkedHashSet<>();
-        ofConductors.values().forEach(known::addAll);
-        known.addAll(analysis.tie().declared());
-        for (String vertex : analysis.tie().graph().vertexSet()) {
-            long landed = analysis.tie().graph().edgesOf(vertex).stream()
-                    .filter(span -> span.conductor().isPresent())
-                    .count();
-            if (landed > 1) {
-                known.addAll(analysis.tie().node(vertex).offences());
-            }
-            if (landed > 0) {
-                analysis.tie().graph().edgesOf(vertex).stream()
-                        .filter(span -> span.conductor().isEmpty() && vertex.endsWith(Metal.BEYOND))
-                        .forEach(span -> known.addAll(span.offences()));
-            }
-        }
-        return known;
+    /** What some pair, or a pipe with a break, has to rely on. */
+    private List<Offence> listRelied() {
+        ConductorSizeCheck sizes = new ConductorSizeCheck(requirements, new Twins(verdicts.tie(), proposal));
+        List<Offence> relied = new ArrayList<>(new ConnectionCheck(metal, verdicts).find());
+        relied.addAll(verdicts.unlawful());
+        relied.addAll(new BreakCheck(jumpers, metal.site().lengthUnit(), this::offences).find());
+        proposal.conductors().forEach(conductor -> sizes.find(conductor).ifPresent(relied::add));
+        relied.addAll(new CarrierSizeCheck(verdicts, requirements).find());
+        return relied;
     }
 
-    /** Sizes by the sum of the services that share a stretch; and what is larger than needed. */
-    private List<Finding> sharedSizes(Set<String> alreadySmall) {
-        List<Finding> findings = new ArrayList<>();
+    private List<Offence> listUnrelied() {
+        SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
+        List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
-            Optional<SharedStretches.Required> required = shared.find(conductor);
-            if (required.isPresent() && !alreadySmall.contains(conductor.id())) {
-                SharedStretches.Required need = required.get();
-                if (!conductor.size().isAtLeast(need.own())) {
-                    findings.add(SizeOffence.ofConductor(conductor, need.own(), need.toward())
-                            .asViolation());
-                } else if (!need.own().isAtLeast(conductor.size())) {
-                    findings.add(SizeOffence.larger(conductor, need.own(), need.toward()));
-                }
-            }
+            unrelied.addAll(offences(conductor));
+            spares.find(conductor).ifPresent(unrelied::add);
+            unrelied.addAll(find(looks, conductor));
         }
-        for (String vertex : analysis.tie().graph().vertexSet()) {
-            Node node = analysis.tie().node(vertex);
-            if (node.capacity().isPresent() && !alreadySmall.contains(node.id())) {
-                shared.findAcross(vertex)
-                        .filter(need -> !node.capacity().get().isAtLeast(need.copper()))
-                        .ifPresent(need -> findings.add(
-                                SizeOffence.ofCarrier(node.id(), node.capacity().get(), need.copper(), need.toward())
-                                        .asViolation()));
-            }
-        }
-        return findings;
+        return unrelied;
     }
 
-    /** Frames and rings that lawful ways pass. */
-    private List<Carrier> carriersUsed() {
-        Set<String> passed = new LinkedHashSet<>();
-        analysis.ways()
-                .values()
-                .forEach(way ->
-                        passed.addAll(way.vertices().subList(0, way.vertices().size() - 1)));
-        return metal.media().carriers().stream()
-                .filter(carrier -> passed.contains(Metal.key(carrier.path().id())))
+    /** Cautions for frames and rings that ways pass. */
+    private List<Finding> whereMetalCarries() {
+        return verdicts.passed().stream()
+                .filter(node -> node.kind() == Kind.PATH)
+                .map(Node::id)
+                .distinct()
+                .flatMap(path -> metal.findCarrier(path).stream())
+                .flatMap(carrier -> SiteFindings.whereItCarries(carrier).stream())
                 .toList();
-    }
-
-    private Finding withEditionNote(Finding finding) {
-        return CheckedRule.findEditionNote(finding.rule(), site.codeEdition())
-                .map(note -> new Finding(
-                        finding.rule(), finding.severity(), finding.subject(), finding.message() + " " + note))
-                .orElse(finding);
     }
 
     /** Every conductor with the size that it needs. */
@@ -180,51 +123,54 @@ public final class Review {
     }
 
     private JudgedConductor judge(ProposedConductor conductor) {
-        Optional<SharedStretches.Required> required = shared.find(conductor).or(() -> breaks.findNeed(conductor));
+        Optional<Requirement> required = requirements
+                .find(conductor)
+                .or(() -> requirements
+                        .findFallingShort(conductor)
+                        .map(verdict -> Requirement.of(verdict.pair(), conductor.material())));
         return new JudgedConductor(
                 conductor.id(),
                 conductor.size(),
                 conductor.material(),
-                required.map(SharedStretches.Required::own),
-                required.map(SharedStretches.Required::toward).orElse(""),
+                required.map(Requirement::size),
+                required.map(Requirement::toward).orElse(""),
                 ends.length(conductor));
     }
 
     /** The best way of every pair of a service and a thing to be connected. */
     public List<JudgedWay> ways() {
-        List<JudgedWay> told = new ArrayList<>();
-        analysis.ways()
-                .forEach((pair, way) -> told.add(new JudgedWay(
-                        pair.service().id(),
-                        pair.obligation().name(),
-                        way.isLawful(),
-                        passes(way),
-                        way.conductors().stream()
-                                .min(Comparator.comparing(ProposedConductor::size))
-                                .map(ProposedConductor::id))));
-        analysis.apart()
-                .forEach(pair -> told.add(new JudgedWay(
-                        pair.service().id(), pair.obligation().name(), false, List.of(), Optional.empty())));
-        return told;
+        return verdicts.all().stream().map(Review::judge).toList();
     }
 
-    private List<String> passes(Way way) {
+    private static JudgedWay judge(PairVerdict verdict) {
+        return new JudgedWay(
+                verdict.pair().service().id(),
+                verdict.pair().obligation().name(),
+                verdict.isLawful(),
+                verdict.best().map(Review::passes).orElse(List.of()),
+                verdict.best()
+                        .flatMap(way -> way.conductors().stream()
+                                .min(Comparator.comparing(ProposedConductor::size))
+                                .map(ProposedConductor::id)));
+    }
+
+    private static List<String> passes(Way way) {
         Set<String> passes = new LinkedHashSet<>();
         for (int i = 0; i < way.spans().size(); i++) {
-            way.spans().get(i).conductor().map(ProposedConductor::id).ifPresent(passes::add);
-            String next = way.vertices().get(i + 1);
-            if (i < way.spans().size() - 1 && next.startsWith(Metal.PATH)) {
-                passes.add(analysis.tie().node(next).id());
+            way.spans().get(i).findCopper().ifPresent(passes::add);
+            Node next = way.nodes().get(i + 1);
+            if (i < way.spans().size() - 1 && next.kind() != Kind.COPPER) {
+                passes.add(next.id());
             }
         }
         return List.copyOf(passes);
     }
 
-    /** Length of every conductor that tells it; a conductor without one is missing. */
-    public Map<ProposedConductor, Length> lengths() {
-        Map<ProposedConductor, Length> lengths = new LinkedHashMap<>();
+    /** Length of every conductor that tells it, by id; a conductor without one is missing. */
+    public Map<String, Length> lengths() {
+        Map<String, Length> lengths = new LinkedHashMap<>();
         proposal.conductors()
-                .forEach(conductor -> ends.length(conductor).ifPresent(length -> lengths.put(conductor, length)));
+                .forEach(conductor -> ends.length(conductor).ifPresent(length -> lengths.put(conductor.id(), length)));
         return lengths;
     }
 }

@@ -1,5 +1,6 @@
 package org.bondspan.review;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,19 +9,18 @@ import org.bondspan.layout.Proposal.ProposedConductor;
 /**
  * A way between a service and something to be connected.
  *
- * @param vertices keys from the service to the thing
+ * @param nodes from the service to the thing
  * @param spans between them
- * @param offences all that is unlawful on it, sizes too small included; empty on a lawful way of sufficient size
  */
-record Way(List<String> vertices, List<Span> spans, Set<Offence> offences) {
+record Way(List<Node> nodes, List<Span> spans) {
     Way {
-        vertices = List.copyOf(vertices);
+        nodes = List.copyOf(nodes);
         spans = List.copyOf(spans);
-        offences = Set.copyOf(offences);
     }
 
-    boolean isLawful() {
-        return offences.isEmpty();
+    /** The nodes between its ends. */
+    List<Node> passed() {
+        return nodes.size() < 3 ? List.of() : nodes.subList(1, nodes.size() - 1);
     }
 
     List<ProposedConductor> conductors() {
@@ -29,5 +29,17 @@ record Way(List<String> vertices, List<Span> spans, Set<Offence> offences) {
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();
+    }
+
+    boolean uses(String conductor) {
+        return spans.stream().anyMatch(span -> span.isOf(conductor));
+    }
+
+    /** All that is unlawful on it, sizes aside. */
+    Set<Offence> offences() {
+        Set<Offence> offences = new LinkedHashSet<>();
+        spans.forEach(span -> offences.addAll(span.offences()));
+        passed().forEach(node -> offences.addAll(node.offences()));
+        return offences;
     }
 }

@@ -4,122 +4,114 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.function.Predicate;
-import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.site.Material;
-import org.bondspan.units.WireSize;
+import org.bondspan.review.Node.Kind;
 
-/**
- * Finds the way with the fewest offences, and among those with the fewest spans: Dijkstra over the vertices of the
- * proposal. A lawful way of sufficient size, where there is one, has none.
- */
+/** Finds the way with the least toll, and among those with the fewest spans: Dijkstra over the proposed tie. */
 final class WaySearch {
-    private final ProposedTie tie;
+    /** What it takes to go along a span or through a node; {@link #CLOSED} where a way may not. */
+    interface Toll {
+        int CLOSED = Integer.MAX_VALUE;
 
-    WaySearch(ProposedTie tie) {
-        this.tie = tie;
+        int along(Span span);
+
+        int through(Node node);
     }
 
-    private record Step(int offences, int spans, String vertex) implements Comparable<Step> {
+    private final Node start;
+    private final Toll toll;
+    private final Map<Node, Step> reached = new HashMap<>();
+    private final PriorityQueue<Step> queue = new PriorityQueue<>();
+
+    private record Step(long toll, int spans, int order, Node node, Optional<Span> by) implements Comparable<Step> {
         @Override
         public int compareTo(Step other) {
-            int byOffences = Integer.compare(offences, other.offences);
-            int bySpans = byOffences != 0 ? byOffences : Integer.compare(spans, other.spans);
-            return bySpans != 0 ? bySpans : vertex.compareTo(other.vertex);
+            int byToll = Long.compare(toll, other.toll);
+            int bySpans = byToll != 0 ? byToll : Integer.compare(spans, other.spans);
+            return bySpans != 0 ? bySpans : Integer.compare(order, other.order);
+        }
+
+        boolean isBetterThan(Step other) {
+            return toll < other.toll || (toll == other.toll && spans < other.spans);
         }
     }
 
-    /** The best way of a pair to any of the goals, sizes judged; empty where nothing joins them at all. */
-    Optional<Way> find(Pair pair, Collection<String> goals) {
-        return find(pair, goals, span -> true);
+    private WaySearch(Node start, Toll toll) {
+        this.start = start;
+        this.toll = toll;
     }
 
-    /** Likewise along spans that pass the test only. */
-    Optional<Way> find(Pair pair, Collection<String> goals, Predicate<Span> mayUse) {
-        String start = tie.serviceVertex(pair.service().id());
-        Map<String, Step> best = new HashMap<>();
-        Map<String, Span> arrivedBy = new HashMap<>();
-        Set<String> settled = new LinkedHashSet<>();
-        PriorityQueue<Step> queue = new PriorityQueue<>();
-        queue.add(new Step(0, 0, start));
+    /** The best way to any of the goals; services are never passed. */
+    static Optional<Way> find(Node start, Collection<Node> goals, Toll toll) {
+        return new WaySearch(start, toll).find(Set.copyOf(goals));
+    }
+
+    private Optional<Way> find(Set<Node> goals) {
+        Set<Node> settled = new HashSet<>();
+        offer(new Step(0, 0, 0, start, Optional.empty()));
         while (!queue.isEmpty()) {
             Step here = queue.remove();
-            if (!settled.add(here.vertex)) {
+            if (!settled.add(here.node)) {
                 continue;
             }
-            if (goals.contains(here.vertex)) {
-                return Optional.of(way(pair, start, here.vertex, arrivedBy));
+            if (goals.contains(here.node)) {
+                return Optional.of(way(here.node));
             }
-            if (!here.vertex.equals(start) && !tie.node(here.vertex).passable()) {
-                continue;
-            }
-            int passing = here.vertex.equals(start)
-                    ? 0
-                    : passing(pair, tie.node(here.vertex)).size();
-            for (Span span : tie.graph().edgesOf(here.vertex)) {
-                String next = other(span, here.vertex);
-                int offences = here.offences + passing + along(pair, span).size();
-                Step step = new Step(offences, here.spans + 1, next);
-                boolean better = best.get(next) == null || step.compareTo(best.get(next)) < 0;
-                if (mayUse.test(span) && !settled.contains(next) && better) {
-                    best.put(next, step);
-                    arrivedBy.put(next, span);
-                    queue.add(step);
-                }
-            }
+            goOn(here);
         }
         return Optional.empty();
     }
 
-    private Way way(Pair pair, String start, String goal, Map<String, Span> arrivedBy) {
-        List<String> vertices = new ArrayList<>(List.of(goal));
+    private void goOn(Step here) {
+        int passing = here.node == start ? 0 : passing(here.node);
+        if (passing == Toll.CLOSED) {
+            return;
+        }
+        for (Span span : here.node.spans()) {
+            int along = toll.along(span);
+            if (along != Toll.CLOSED) {
+                long sum = here.toll + passing + along;
+                offer(new Step(sum, here.spans + 1, reached.size(), span.other(here.node), Optional.of(span)));
+            }
+        }
+    }
+
+    private int passing(Node node) {
+        return node.kind() == Kind.SERVICE ? Toll.CLOSED : toll.through(node);
+    }
+
+    private void offer(Step step) {
+        Step before = reached.get(step.node);
+        if (before == null || step.isBetterThan(before)) {
+            reached.put(step.node, step);
+            queue.add(step);
+        }
+    }
+
+    private Way way(Node goal) {
+        List<Node> nodes = new ArrayList<>(List.of(goal));
         List<Span> spans = new ArrayList<>();
-        Set<Offence> offences = new LinkedHashSet<>();
-        for (String at = goal; !at.equals(start); ) {
-            Span span = arrivedBy.get(at);
-            if (span == null) {
-                throw new IllegalStateException("no span leads to " + at);
-            }
+        for (Node at = goal; at != start; ) {
+            Span span = step(at).by.orElseThrow();
             spans.add(span);
-            offences.addAll(along(pair, span));
-            at = other(span, at);
-            vertices.add(at);
-            if (!at.equals(start)) {
-                offences.addAll(passing(pair, tie.node(at)));
-            }
+            at = span.other(at);
+            nodes.add(at);
         }
-        Collections.reverse(vertices);
+        Collections.reverse(nodes);
         Collections.reverse(spans);
-        return new Way(vertices, spans, offences);
+        return new Way(nodes, spans);
     }
 
-    String other(Span span, String vertex) {
-        String source = tie.graph().getEdgeSource(span);
-        return source.equals(vertex) ? tie.graph().getEdgeTarget(span) : source;
-    }
-
-    private static List<Offence> passing(Pair pair, Node node) {
-        List<Offence> offences = new ArrayList<>(node.offences());
-        WireSize need = pair.need(Material.COPPER);
-        node.capacity()
-                .filter(capacity -> !capacity.isAtLeast(need))
-                .ifPresent(capacity -> offences.add(SizeOffence.ofCarrier(node.id(), capacity, need, pair.describe())));
-        return offences;
-    }
-
-    private static List<Offence> along(Pair pair, Span span) {
-        List<Offence> offences = new ArrayList<>(span.offences());
-        Optional<ProposedConductor> conductor = span.conductor();
-        if (conductor.isPresent() && !pair.isServedBy(conductor.get())) {
-            WireSize need = pair.need(conductor.get().material());
-            offences.add(SizeOffence.ofConductor(conductor.get(), need, pair.describe()));
+    private Step step(Node node) {
+        Step step = reached.get(node);
+        if (step == null) {
+            throw new IllegalStateException("no way leads to " + node.id());
         }
-        return offences;
+        return step;
     }
 }

@@ -10,6 +10,7 @@ import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.review.Review;
+import org.bondspan.review.Reviewer;
 import org.bondspan.site.Material;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
@@ -17,17 +18,34 @@ import org.bondspan.units.Weight;
 
 /** Verifies a proposed route, and tells how much copper it takes beside the least. */
 public final class ReviewProposal {
-    private ReviewProposal() {}
+    private final Site site;
+    private final Reviewer reviewer;
+    private final Optional<Weight> least;
+
+    private ReviewProposal(Site site) {
+        this.site = site;
+        this.reviewer = new Reviewer(site);
+        this.least = RouteSite.of(site).copper().map(Copper::weight);
+    }
 
     public static ReviewOutcome of(Site site, Proposal proposal) {
-        Review review = new Review(site, proposal);
+        return on(site).review(proposal);
+    }
+
+    /** For any number of proposals: the site is routed once. */
+    public static ReviewProposal on(Site site) {
+        return new ReviewProposal(site);
+    }
+
+    public ReviewOutcome review(Proposal proposal) {
+        Review review = reviewer.review(proposal);
         List<Finding> findings = review.findings();
         return new ReviewOutcome(
                 !Finding.anyViolation(findings),
                 findings,
                 StandingCautions.NOT_CHECKED,
-                findCopper(site, proposal, review.lengths()),
-                RouteSite.of(site).copper().map(Copper::weight),
+                findCopper(proposal, review.lengths()),
+                least,
                 site.lengthUnit(),
                 review.conductors(),
                 review.ways(),
@@ -37,12 +55,12 @@ public final class ReviewProposal {
     }
 
     /** Copper conductors only; empty when the length of one of them is not known. */
-    private static Optional<Copper> findCopper(Site site, Proposal proposal, Map<ProposedConductor, Length> lengths) {
+    private Optional<Copper> findCopper(Proposal proposal, Map<String, Length> lengths) {
         Length length = Length.ZERO;
         Weight weight = Weight.ZERO;
         for (ProposedConductor conductor : proposal.conductors()) {
             if (conductor.material() == Material.COPPER) {
-                Length own = lengths.get(conductor);
+                Length own = lengths.get(conductor.id());
                 if (own == null) {
                     return Optional.empty();
                 }
