@@ -72,6 +72,7 @@ public final class Bondspan implements Runnable {
         CommandLine commandLine = new CommandLine(new Bondspan())
                 .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new RouteCommand(streams))
+                .addSubcommand(new ReviewCommand(streams))
                 .addSubcommand(new SchemaCommand(streams))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -90,7 +91,7 @@ public final class Bondspan implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Missing command: check, route or schema");
+        throw new ParameterException(spec.commandLine(), "Missing command: check, route, review or schema");
     }
 
     /** The version that the jar was built as. */

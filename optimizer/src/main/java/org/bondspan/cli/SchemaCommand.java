@@ -8,15 +8,15 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code schema site|result}. */
-@Command(name = "schema", description = "Prints the JSON Schema (2020-12) of site files or of results.")
+/** {@code schema site|result|proposal|review}. */
+@Command(name = "schema", description = "Prints the JSON Schema (2020-12) of site files, results, proposals or reviews.")
 final class SchemaCommand implements Callable<Integer> {
     private final Streams streams;
 
     @Spec
     private CommandSpec command;
 
-    @Parameters(paramLabel = "FORMAT", description = "site or result")
+    @Parameters(paramLabel = "FORMAT", description = "site, result, proposal or review")
     private String format;
 
     SchemaCommand(Streams streams) {
@@ -32,6 +32,6 @@ final class SchemaCommand implements Callable<Integer> {
     private CommandLine.ParameterException unknown() {
         return new CommandLine.ParameterException(
                 command.commandLine(),
-                "there is no schema of \"" + format + "\": write " + String.join(" or ", Schemas.names()));
+                "there is no schema of \"" + format + "\": write one of " + String.join(", ", Schemas.names()));
     }
 }

@@ -143,8 +143,8 @@ final class ProposedTie {
             run = at;
         }
         Length passed = run;
-        Optional<Length> rest = ends.length(conductor)
-                .map(whole -> passed.isLessThan(whole) ? whole.minus(passed) : Length.ZERO);
+        Optional<Length> rest =
+                ends.length(conductor).map(whole -> passed.isLessThan(whole) ? whole.minus(passed) : Length.ZERO);
         Span.run(before, finish, conductor, rest, offences);
     }
 

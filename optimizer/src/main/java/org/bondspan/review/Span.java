@@ -36,8 +36,7 @@ final class Span {
     }
 
     /** A stretch of a conductor; the offences are those of the conductor whatever its size. */
-    static void run(
-            Node from, Node to, ProposedConductor conductor, Optional<Length> length, List<Offence> offences) {
+    static void run(Node from, Node to, ProposedConductor conductor, Optional<Length> length, List<Offence> offences) {
         addToBoth(new Span(from, to, Optional.of(conductor), Optional.empty(), length, offences));
     }
 

@@ -11,6 +11,7 @@ import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.review.Review;
 import org.bondspan.review.Reviewer;
+import org.bondspan.site.Evidence;
 import org.bondspan.site.Material;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
@@ -51,7 +52,9 @@ public final class ReviewProposal {
                 review.ways(),
                 StandingCautions.CAUTIONS,
                 site.name(),
-                site.codeEdition());
+                site.adoption(),
+                site.codeEdition(),
+                site.evidence().stream().filter(Evidence::isAssumed).toList());
     }
 
     /** Copper conductors only; empty when the length of one of them is not known. */

@@ -14,9 +14,7 @@ class PipeTest {
         return Sites.linesOnly(100, 40, head + """
                 "services": [{"id": "S", "supply": "A", $copper(500 kcmil), $at(0, 0)}],
                 "electrodes": [{"id": "W", $water, "connections": []}, RODS],
-                "paths": [{"id": "P", "medium": "water-pipe", "electrode": "W", "line": [[50, 0], [50, 30]] PIPE}]"""
-                        .replace("RODS", RODS)
-                        .replace("PIPE", pipe));
+                "paths": [{"id": "P", "medium": "water-pipe", "electrode": "W", "line": [[50, 0], [50, 30]] PIPE}]""".replace("RODS", RODS).replace("PIPE", pipe));
     }
 
     private static final String SITE = site("", "");
@@ -47,7 +45,8 @@ class PipeTest {
 
     @Test
     void theElectrodeIsThePointOfEntrance() {
-        assertThat(Judged.of(SITE, "A 1/0 AWG S > W\nB 6 AWG P@5 > R1\nC 6 AWG R1 > R2").violations())
+        assertThat(Judged.of(SITE, "A 1/0 AWG S > W\nB 6 AWG P@5 > R1\nC 6 AWG R1 > R2")
+                        .violations())
                 .isEmpty();
     }
 
@@ -70,9 +69,11 @@ class PipeTest {
     @Test
     void pipingThatContinuesNoElectrodeIsBondedAnywhereAndCarriesNothing() {
         String site = SITE.replace("\"earthContact\": 10", "\"earthContact\": 9.9");
-        assertThat(Judged.of(site, "A 1/0 AWG S > P@25\nB 6 AWG S > R1\nC 6 AWG R1 > R2").violations())
+        assertThat(Judged.of(site, "A 1/0 AWG S > P@25\nB 6 AWG S > R1\nC 6 AWG R1 > R2")
+                        .violations())
                 .isEmpty();
-        assertThat(Judged.of(site, "A 1/0 AWG S > P@3\nB 6 AWG P@3 > R1\nC 6 AWG R1 > R2").violations())
+        assertThat(Judged.of(site, "A 1/0 AWG S > P@3\nB 6 AWG P@3 > R1\nC 6 AWG R1 > R2")
+                        .violations())
                 .containsExactly("250.68(C)(1) P");
     }
 
@@ -80,9 +81,11 @@ class PipeTest {
     void aFireMainThatIsBondedOnlyCarriesNothing() {
         String site = site("\"fireLine\": \"bond-only\", ", "")
                 .replace("\"type\": \"water-pipe\"", "\"type\": \"water-pipe\", \"use\": \"fire\"");
-        assertThat(Judged.of(site, "A 1/0 AWG S > P@25\nB 6 AWG S > R1\nC 6 AWG R1 > R2").violations())
+        assertThat(Judged.of(site, "A 1/0 AWG S > P@25\nB 6 AWG S > R1\nC 6 AWG R1 > R2")
+                        .violations())
                 .isEmpty();
-        assertThat(Judged.of(site, "A 1/0 AWG S > P@3\nB 6 AWG P@3 > R1\nC 6 AWG R1 > R2").violations())
+        assertThat(Judged.of(site, "A 1/0 AWG S > P@3\nB 6 AWG P@3 > R1\nC 6 AWG R1 > R2")
+                        .violations())
                 .containsExactly("250.68(C)(1) P");
     }
 
@@ -99,7 +102,8 @@ class PipeTest {
         assertThat(Judged.of(site, rods + "A 1/0 AWG S > W.far").violations()).containsExactly("250.68(C)(1) W");
     }
 
-    private static final String METER = site("", ", \"breaks\": [{\"distance\": 3, \"kind\": \"meter\", \"jumper\": 2}]");
+    private static final String METER =
+            site("", ", \"breaks\": [{\"distance\": 3, \"kind\": \"meter\", \"jumper\": 2}]");
     private static final String TIE = "A 1/0 AWG S > P@5\nB 6 AWG S > R1\nC 6 AWG R1 > R2\n";
 
     @Test
@@ -121,8 +125,7 @@ class PipeTest {
         assertThat(Judged.of(METER, TIE + "J 1 AWG P@2 > P@4\nK 1/0 AWG P@2 > P@4")
                         .violations())
                 .isEmpty();
-        assertThat(Judged.of(METER, TIE + "J 3/0 AWG P@2 > P@4 aluminum")
-                        .violations())
+        assertThat(Judged.of(METER, TIE + "J 3/0 AWG P@2 > P@4 aluminum").violations())
                 .isEmpty();
     }
 

@@ -66,8 +66,10 @@ class SizeTest {
         Judged judged = Judged.of(SITE, aluminum);
         assertThat(judged.violations()).isEmpty();
         assertThat(judged.notes()).isEmpty();
-        assertThat(Judged.of(SITE, aluminum.replace("B 3/0", "B 4")).violations()).containsExactly("250.66 B");
-        assertThat(Judged.of(SITE, aluminum.replace("D 3/0", "D 2")).violations()).containsExactly("250.66 D");
+        assertThat(Judged.of(SITE, aluminum.replace("B 3/0", "B 4")).violations())
+                .containsExactly("250.66 B");
+        assertThat(Judged.of(SITE, aluminum.replace("D 3/0", "D 2")).violations())
+                .containsExactly("250.66 D");
         assertThat(Judged.of(SITE, aluminum.replace("E 4", "E 6")).violations()).containsExactly("250.66 E");
         assertThat(Judged.of(SITE, aluminum.replace("A 3/0", "A 2/0")).violations())
                 .containsExactly("250.66 A");
@@ -174,7 +176,8 @@ class SizeTest {
 
     @Test
     void servicesWithConductorsOfTheirOwnDoNotAdd() {
-        assertThat(Judged.of(services("A"), "A 1/0 AWG S1 > L\nB 1/0 AWG S2 > L").violations())
+        assertThat(Judged.of(services("A"), "A 1/0 AWG S1 > L\nB 1/0 AWG S2 > L")
+                        .violations())
                 .isEmpty();
     }
 

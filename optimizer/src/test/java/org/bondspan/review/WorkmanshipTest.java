@@ -8,16 +8,14 @@ import org.junit.jupiter.api.Test;
 /** 250.64(A), (B), (C), (E), and what is drawn and stated: how conductors are run. */
 class WorkmanshipTest {
     /** 2 AWG copper service: 8 AWG copper or 6 AWG aluminum for everything. The rod stands outdoors, low. */
-    private static final String SITE = Sites.site(
-            """
+    private static final String SITE =
+            Sites.site("""
             {"id": "L1", "outline": [[0, 0], [60, 0], [60, 40], [0, 40]], "open": {"height": 0},
-              "closedAreas": [{"id": "vault", "outline": [[20, 10], [40, 10], [40, 30], [20, 30]]}]}""",
-            """
+              "closedAreas": [{"id": "vault", "outline": [[20, 10], [40, 10], [40, 30], [20, 30]]}]}""", """
             "services": [{"id": "S", "supply": "A", $copper(2 AWG), $at(0, 0, 5)}],
             "electrodes": [{"id": "L", $rod, "connections": [{"at": [0, 30], "height": 1.5}]},
               {"id": "M", $rod, "connections": [{"at": [30, 40], "height": 0}]}],
-            "paths": [{"id": "out", "medium": "copper", "line": [[0, 5], [-10, 5]]}]"""
-                    .replace("$at(0, 0, 5)", "\"connections\": [{\"at\": [0, 0], \"height\": 5}]"));
+            "paths": [{"id": "out", "medium": "copper", "line": [[0, 5], [-10, 5]]}]""".replace("$at(0, 0, 5)", "\"connections\": [{\"at\": [0, 0], \"height\": 5}]"));
 
     private static final String TIE = """
             A 8 AWG S > L raceway

@@ -7,7 +7,7 @@ import java.util.Map;
  * Site files with little writing: the text of a test says what matters, words beginning with {@code $} stand for the
  * rest.
  */
-final class Sites {
+public final class Sites {
     private static final Map<String, String> WORDS = Map.of(
             "$rod", "\"type\": \"rod\", \"rodLength\": 8, \"diameter\": 0.625",
             "$water", "\"type\": \"water-pipe\", \"earthContact\": 10",
@@ -20,23 +20,23 @@ final class Sites {
     private Sites() {}
 
     /** One level of that width and depth, its floor open at height 0. */
-    static String openFloor(int width, int depth, String body) {
+    public static String openFloor(int width, int depth, String body) {
         return site(
                 "{\"id\": \"L1\", \"outline\": %s, \"open\": {\"height\": 0}}".formatted(rectangle(width, depth)),
                 body);
     }
 
     /** One level of that width and depth where copper may run along drawn lines only. */
-    static String linesOnly(int width, int depth, String body) {
+    public static String linesOnly(int width, int depth, String body) {
         return site("{\"id\": \"L1\", \"outline\": %s}".formatted(rectangle(width, depth)), body);
     }
 
     /** A site with these levels. */
-    static String site(String levels, String body) {
+    public static String site(String levels, String body) {
         return expand("{\"format\": \"bondspan-site/1\", \"levels\": [%s], %s}".formatted(levels, body));
     }
 
-    static String rectangle(int width, int depth) {
+    public static String rectangle(int width, int depth) {
         return List.of(List.of(0, 0), List.of(width, 0), List.of(width, depth), List.of(0, depth))
                 .toString();
     }

@@ -13,7 +13,6 @@ import org.bondspan.layout.Link;
 import org.bondspan.layout.RunLength;
 import org.bondspan.layout.ServiceState;
 import org.bondspan.layout.SizeTotal;
-import org.bondspan.site.Evidence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,7 +59,7 @@ public final class LayoutWriter {
         result.put("notChecked", layout.notChecked());
         result.put("cautions", layout.cautions());
         result.put("adoption", layout.adoption());
-        result.put("assumed", Written.all(layout.assumed(), LayoutWriter::assumed));
+        result.put("assumed", Written.all(layout.assumed(), Written::evidence));
         return result;
     }
 
@@ -167,13 +166,6 @@ public final class LayoutWriter {
         object.put("medium", excluded.medium());
         object.put("reason", excluded.reason());
         object.put("basis", excluded.basis());
-        return object;
-    }
-
-    private static Map<String, @Nullable Object> assumed(Evidence evidence) {
-        Map<String, @Nullable Object> object = new LinkedHashMap<>();
-        object.put("of", evidence.of());
-        object.put("text", evidence.text());
         return object;
     }
 }

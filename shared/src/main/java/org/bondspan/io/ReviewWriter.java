@@ -40,6 +40,8 @@ public final class ReviewWriter {
         review.put("conductors", Written.all(outcome.conductors(), this::conductor));
         review.put("ways", Written.all(outcome.ways(), ReviewWriter::way));
         review.put("cautions", outcome.cautions());
+        review.put("adoption", outcome.adoption());
+        review.put("assumed", Written.all(outcome.assumed(), Written::evidence));
         return review;
     }
 

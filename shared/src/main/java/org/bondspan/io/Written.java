@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.End;
+import org.bondspan.site.Evidence;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
@@ -85,6 +86,13 @@ final class Written {
         } else if (end instanceof End.AtPlace at) {
             object.put("place", position(at.place()));
         }
+        return object;
+    }
+
+    static Map<String, @Nullable Object> evidence(Evidence evidence) {
+        Map<String, @Nullable Object> object = new LinkedHashMap<>();
+        object.put("of", evidence.of());
+        object.put("text", evidence.text());
         return object;
     }
 }

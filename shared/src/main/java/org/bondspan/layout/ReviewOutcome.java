@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bondspan.finding.Finding;
 import org.bondspan.site.CodeEdition;
+import org.bondspan.site.Evidence;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Weight;
 
@@ -16,6 +17,8 @@ import org.bondspan.units.Weight;
  * @param conductors in the order of the proposal
  * @param ways one for each pair of a service and something that must be connected
  * @param site name of the site
+ * @param adoption jurisdiction and local amendments, as the site states them
+ * @param assumed facts of the site marked as assumed
  */
 public record ReviewOutcome(
         boolean complies,
@@ -28,13 +31,16 @@ public record ReviewOutcome(
         List<JudgedWay> ways,
         List<String> cautions,
         String site,
-        CodeEdition codeEdition) {
+        String adoption,
+        CodeEdition codeEdition,
+        List<Evidence> assumed) {
     public ReviewOutcome {
         findings = List.copyOf(findings);
         notChecked = List.copyOf(notChecked);
         conductors = List.copyOf(conductors);
         ways = List.copyOf(ways);
         cautions = List.copyOf(cautions);
+        assumed = List.copyOf(assumed);
         if (complies == Finding.anyViolation(findings)) {
             throw new IllegalArgumentException("complies: " + complies + ", findings: " + findings);
         }

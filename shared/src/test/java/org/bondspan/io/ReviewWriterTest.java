@@ -49,7 +49,9 @@ class ReviewWriterTest {
                         List.of(),
                         List.of(),
                         "Hall 3",
-                        CodeEdition.NEC_2020))
+                        "",
+                        CodeEdition.NEC_2020,
+                        List.of()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("250.66");
     }

@@ -9,6 +9,7 @@ import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.site.CodeEdition;
+import org.bondspan.site.Evidence;
 import org.bondspan.site.Material;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
@@ -46,7 +47,9 @@ final class Reviews {
                         new JudgedWay("S1", "E6", false, List.of(), Optional.empty())),
                 List.of("A licensed professional reviews"),
                 "Hall 3",
-                CodeEdition.NEC_2020);
+                "Example jurisdiction",
+                CodeEdition.NEC_2020,
+                List.of(new Evidence("E5", "assumed")));
     }
 
     /** No copper known, no least interconnection, and nothing wrong. */
@@ -62,6 +65,8 @@ final class Reviews {
                 List.of(),
                 List.of(),
                 "Hall 4",
-                CodeEdition.NEC_2014);
+                "",
+                CodeEdition.NEC_2014,
+                List.of());
     }
 }

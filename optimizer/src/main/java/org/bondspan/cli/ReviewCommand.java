@@ -1,0 +1,69 @@
+package org.bondspan.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.bondspan.io.ProposalReader;
+import org.bondspan.io.ReviewWriter;
+import org.bondspan.layout.Proposal;
+import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.report.DictionaryText;
+import org.bondspan.report.ReviewText;
+import org.bondspan.site.Site;
+import org.bondspan.usecase.ReviewProposal;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code review SITE PROPOSAL}, {@code review --list}. */
+@Command(
+        name = "review",
+        description =
+                "Verifies a proposed interconnection, or a result of route, independently of what finds routes: what violates the code and how to mend it, and how much copper it takes beside the least.")
+final class ReviewCommand implements Callable<Integer> {
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec command;
+
+    @Mixin
+    private SiteArgument site;
+
+    @Parameters(index = "1", paramLabel = "PROPOSAL", description = "proposal file (*.proposal.json) or result of route")
+    private String proposal;
+
+    @Option(names = "--json", description = "print the review as JSON (see schema review) instead of text")
+    private boolean json;
+
+    @Option(names = "--list", help = true, description = "print all that a review checks, with sections, and end")
+    private boolean list;
+
+    ReviewCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        if (list) {
+            streams.answer(DictionaryText.plain());
+            return Exit.CLEAN;
+        }
+        Site read = site.read(streams);
+        ReviewOutcome outcome = ReviewProposal.of(read, readProposal(read));
+        streams.answer(json ? ReviewWriter.toJson(outcome) : ReviewText.of(outcome, streams.ink()));
+        return outcome.complies() ? Exit.CLEAN : Exit.FOUND;
+    }
+
+    private Proposal readProposal(Site of) {
+        try {
+            return ProposalReader.read(Path.of(proposal), of);
+        } catch (InvalidPathException e) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), "PROPOSAL is not the name of a file: " + proposal);
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package org.bondspan.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.layout.JudgedConductor;
+import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Numbers;
+import org.bondspan.units.Weight;
+
+/** The answer of {@code review} as a plan reviewer reads it: verdict, findings, sizes, ways, copper. */
+public final class ReviewText {
+    private final ReviewOutcome outcome;
+    private final LengthUnit unit;
+    private final Page page;
+    private final SharedSections shared;
+
+    private ReviewText(ReviewOutcome outcome, Ink ink) {
+        this.outcome = outcome;
+        this.unit = outcome.lengthUnit();
+        this.page = new Page(ink);
+        this.shared = new SharedSections(page);
+    }
+
+    /** Plain text, ending in a line break. */
+    public static String of(ReviewOutcome outcome) {
+        return of(outcome, Ink.PLAIN);
+    }
+
+    public static String of(ReviewOutcome outcome, Ink ink) {
+        return new ReviewText(outcome, ink).text();
+    }
+
+    private String text() {
+        shared.title(outcome.site(), outcome.codeEdition(), outcome.adoption());
+        verdict();
+        shared.findings(outcome.findings());
+        conductors();
+        ways();
+        copper();
+        shared.closing(outcome.assumed(), outcome.notChecked(), outcome.cautions());
+        return page.text();
+    }
+
+    private void verdict() {
+        page.line(0, "");
+        if (outcome.complies()) {
+            page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + comparison());
+        } else {
+            long violations = SharedSections.violations(outcome.findings());
+            page.item(Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend. " + comparison());
+        }
+    }
+
+    private void conductors() {
+        Table table = new Table("id", ">proposed", ">needed", ">length", "needed from");
+        for (JudgedConductor conductor : outcome.conductors()) {
+            table.add(
+                    conductor.id(),
+                    conductor.size().label() + " " + conductor.material().label(),
+                    SharedSections.need(conductor.needed()),
+                    conductor.length().map(length -> Numbers.print(length.in(unit))).orElse("not known"),
+                    conductor.neededFor().isEmpty() ? "nothing relies on it alone" : conductor.neededFor());
+        }
+        page.table("Conductors", "lengths in " + unit.symbol(), table);
+    }
+
+    private void ways() {
+        Table table = new Table("service", "to", "way", "thinnest stretch");
+        for (JudgedWay way : outcome.ways()) {
+            table.add(
+                    List.of(way.service(), way.thing(), verdict(way), thinnest(way)),
+                    way.passes().isEmpty() ? List.of() : List.of("by way of " + String.join(" > ", way.passes())));
+        }
+        page.table("Ways", "from each service to each thing that must be connected, at best", table);
+    }
+
+    private static String verdict(JudgedWay way) {
+        if (way.lawful()) {
+            return "lawful";
+        }
+        return way.passes().isEmpty() ? "none" : "not lawful";
+    }
+
+    private String thinnest(JudgedWay way) {
+        Optional<JudgedConductor> thinnest = way.thinnest()
+                .flatMap(id -> outcome.conductors().stream()
+                        .filter(conductor -> conductor.id().equals(id))
+                        .findFirst());
+        return thinnest.map(conductor -> conductor.id() + ", " + conductor.size().label() + " "
+                        + conductor.material().label())
+                .orElse("-");
+    }
+
+    private void copper() {
+        Table table = new Table("copper", ">length", ">weight");
+        outcome.copper()
+                .ifPresent(copper -> table.add(
+                        "proposed",
+                        Numbers.print(copper.length(), unit),
+                        Numbers.print(copper.weight(), unit)));
+        outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
+        difference().ifPresent(words -> table.add("more than the least", "", words));
+        page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
+    }
+
+    /** How the copper stands to the least, in a sentence. */
+    private String comparison() {
+        if (outcome.copper().isEmpty()) {
+            return "Its copper is not known: a conductor states no length, no line and no ends that tell it.";
+        }
+        String weight = Numbers.print(outcome.copper().get().weight(), unit);
+        return outcome.least()
+                .map(least -> "It takes " + weight + " of copper; the least is " + Numbers.print(least, unit) + ".")
+                .orElse("It takes " + weight + " of copper; the site as drawn has no lawful interconnection.");
+    }
+
+    private Optional<String> difference() {
+        if (outcome.copper().isEmpty() || outcome.least().isEmpty()) {
+            return Optional.empty();
+        }
+        BigDecimal proposed = outcome.copper().get().weight().in(unit);
+        Weight least = outcome.least().get();
+        BigDecimal more = proposed.subtract(least.in(unit));
+        String words = Numbers.print(more) + " " + unit.weightSymbol();
+        return Optional.of(least.isZero() ? words : words + " (" + percent(more, least.in(unit)) + " %)");
+    }
+
+    private static String percent(BigDecimal part, BigDecimal whole) {
+        return Numbers.print(part.movePointRight(2).divide(whole, MathContext.DECIMAL64));
+    }
+}
