@@ -33,7 +33,10 @@ final class ReviewCommand implements Callable<Integer> {
     @Mixin
     private SiteArgument site;
 
-    @Parameters(index = "1", paramLabel = "PROPOSAL", description = "proposal file (*.proposal.json) or result of route")
+    @Parameters(
+            index = "1",
+            paramLabel = "PROPOSAL",
+            description = "proposal file (*.proposal.json) or result of route")
     private String proposal;
 
     @Option(names = "--json", description = "print the review as JSON (see schema review) instead of text")

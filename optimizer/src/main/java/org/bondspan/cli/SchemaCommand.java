@@ -9,7 +9,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** {@code schema site|result|proposal|review}. */
-@Command(name = "schema", description = "Prints the JSON Schema (2020-12) of site files, results, proposals or reviews.")
+@Command(
+        name = "schema",
+        description = "Prints the JSON Schema (2020-12) of site files, results, proposals or reviews.")
 final class SchemaCommand implements Callable<Integer> {
     private final Streams streams;
 

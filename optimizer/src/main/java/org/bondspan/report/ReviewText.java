@@ -51,7 +51,8 @@ public final class ReviewText {
             page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + comparison());
         } else {
             long violations = SharedSections.violations(outcome.findings());
-            page.item(Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend. " + comparison());
+            page.item(
+                    Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend. " + comparison());
         }
     }
 
@@ -62,7 +63,10 @@ public final class ReviewText {
                     conductor.id(),
                     conductor.size().label() + " " + conductor.material().label(),
                     SharedSections.need(conductor.needed()),
-                    conductor.length().map(length -> Numbers.print(length.in(unit))).orElse("not known"),
+                    conductor
+                            .length()
+                            .map(length -> Numbers.print(length.in(unit)))
+                            .orElse("not known"),
                     conductor.neededFor().isEmpty() ? "nothing relies on it alone" : conductor.neededFor());
         }
         page.table("Conductors", "lengths in " + unit.symbol(), table);
@@ -90,8 +94,8 @@ public final class ReviewText {
                 .flatMap(id -> outcome.conductors().stream()
                         .filter(conductor -> conductor.id().equals(id))
                         .findFirst());
-        return thinnest.map(conductor -> conductor.id() + ", " + conductor.size().label() + " "
-                        + conductor.material().label())
+        return thinnest.map(conductor -> conductor.id() + ", "
+                        + conductor.size().label() + " " + conductor.material().label())
                 .orElse("-");
     }
 
@@ -99,11 +103,9 @@ public final class ReviewText {
         Table table = new Table("copper", ">length", ">weight");
         outcome.copper()
                 .ifPresent(copper -> table.add(
-                        "proposed",
-                        Numbers.print(copper.length(), unit),
-                        Numbers.print(copper.weight(), unit)));
+                        "proposed", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
         outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
-        difference().ifPresent(words -> table.add("more than the least", "", words));
+        difference().ifPresent(words -> table.add("difference", "", words));
         page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
     }
 

@@ -21,6 +21,7 @@ final class BreakJumpers {
     private final Ends ends;
     private final Proposal proposal;
     private final StretchNeed sizes;
+    private final List<OpenBreak> breaks;
 
     /** A break that wants a jumper. */
     record OpenBreak(WaterPiping pipe, Break gap) {
@@ -34,9 +35,14 @@ final class BreakJumpers {
         this.ends = ends;
         this.proposal = proposal;
         this.sizes = new StretchNeed(metal.site().services(), metal.system().obligations());
+        this.breaks = listBreaks();
     }
 
     List<OpenBreak> breaks() {
+        return breaks;
+    }
+
+    private List<OpenBreak> listBreaks() {
         return metal.site().listPaths(WaterPiping.class).stream()
                 .filter(this::isConnected)
                 .flatMap(pipe ->
@@ -91,13 +97,13 @@ final class BreakJumpers {
 
     /** What a jumper around a break needs; empty for any other conductor. */
     Optional<Requirement> findRequirement(ProposedConductor conductor) {
-        return breaks().stream()
+        return breaks.stream()
                 .filter(open -> isAround(conductor, open))
                 .map(open -> requirement(open, conductor.material()))
                 .findFirst();
     }
 
     boolean isJumper(ProposedConductor conductor) {
-        return breaks().stream().anyMatch(open -> isAround(conductor, open));
+        return breaks.stream().anyMatch(open -> isAround(conductor, open));
     }
 }

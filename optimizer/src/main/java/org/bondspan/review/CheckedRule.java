@@ -38,9 +38,9 @@ public enum CheckedRule {
             "a ring joins other things only where the site gives it leave",
             Severity.CAUTION),
     STEEL_OR_RING_CARRIES(
-            Rule.CLEAN_SURFACES, "where a frame or ring carries: is its metal clean and unbroken?", Severity.CAUTION),
+            Rule.CLEAN_SURFACES, "where a frame or ring carries, its metal is clean and unbroken", Severity.CAUTION),
     STEEL_OR_RING_ACCESS(
-            Rule.ACCESS, "where a frame or ring carries: are the connections accessible?", Severity.CAUTION),
+            Rule.ACCESS, "where a frame or ring carries, the connections are accessible", Severity.CAUTION),
     LANDING_NOT_STATED(
             Rule.WATER_PIPE_FIVE_FEET, "it is stated how far in a conductor lands on water pipe", Severity.CAUTION),
     LENGTH_TOO_SHORT(Rule.LENGTH, "no stated length is below what the line or the ends need", Severity.CAUTION),

@@ -36,6 +36,7 @@ final class ProposedTie {
     private final InstalledNodes installed = new InstalledNodes();
     private final Ends ends;
     private final Map<String, Node> services = new HashMap<>();
+    private final Map<String, List<Node>> endsById = new HashMap<>();
     private final DeclaredLinks declared;
 
     /** @param offences what is unlawful about a conductor whatever its size */
@@ -87,9 +88,7 @@ final class ProposedTie {
     }
 
     private Set<Position> meetings(InstalledConductor conductor, String path) {
-        return metal.whereabouts()
-                .shape(conductor.id())
-                .meet(metal.whereabouts().shape(path));
+        return metal.meetings(conductor.id(), path);
     }
 
     /** A water pipe with a path is met along it, not at its own connections. */
@@ -112,8 +111,8 @@ final class ProposedTie {
     }
 
     private void addConductor(ProposedConductor conductor, List<Offence> offences) {
-        Node first = node(conductor, conductor.from());
-        Node last = node(conductor, conductor.to());
+        Node first = ends(conductor).get(0);
+        Node last = ends(conductor).get(1);
         Node start = atVeryEnd(conductor, first, Length::isZero);
         Node finish = atVeryEnd(conductor, last, at -> isFullLength(conductor, at));
         Map<Node, Length> between = new LinkedHashMap<>();
@@ -165,7 +164,8 @@ final class ProposedTie {
 
     /** Where a conductor begins and ends. */
     List<Node> ends(ProposedConductor conductor) {
-        return List.of(node(conductor, conductor.from()), node(conductor, conductor.to()));
+        return endsById.computeIfAbsent(
+                conductor.id(), ignored -> List.of(node(conductor, conductor.from()), node(conductor, conductor.to())));
     }
 
     private Node node(ProposedConductor conductor, End end) {

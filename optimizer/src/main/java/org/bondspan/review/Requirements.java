@@ -29,7 +29,8 @@ final class Requirements {
     Optional<Requirement> findShared(ProposedConductor conductor) {
         return shared.computeIfAbsent(
                 conductor.id(),
-                id -> Requirement.ofShared(verdicts.all(), verdict -> verdict.needs(Set.of(id)), conductor.material()));
+                id -> Requirement.ofShared(
+                        verdicts.along(id), verdict -> verdict.needs(Set.of(id)), conductor.material()));
     }
 
     /** The need of what several conductors between the same two ends make up together. */
@@ -62,9 +63,7 @@ final class Requirements {
     }
 
     private List<PairVerdict> fallingShort(ProposedConductor conductor) {
-        return verdicts.all().stream()
-                .filter(verdict ->
-                        verdict.best().map(way -> way.uses(conductor.id())).orElse(false))
+        return verdicts.along(conductor.id()).stream()
                 .filter(verdict -> verdict.pair().shortfall(conductor) > 0)
                 .toList();
     }

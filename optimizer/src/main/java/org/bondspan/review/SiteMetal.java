@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.MediaThatMayCarry;
@@ -28,6 +29,8 @@ final class SiteMetal {
     private final Map<String, SitePath> paths = new HashMap<>();
     private final Map<String, Electrode> electrodes = new HashMap<>();
     private final Map<String, Carrier> carriers = new HashMap<>();
+    private final Map<String, Map<String, Set<Position>>> meetings = new HashMap<>();
+    private final Map<String, Optional<String>> pathsOfElectrodes = new HashMap<>();
 
     SiteMetal(Site site) {
         this.site = site;
@@ -85,6 +88,12 @@ final class SiteMetal {
         return Optional.ofNullable(carriers.get(path));
     }
 
+    /** Places at which an installed conductor meets the metal of a path. */
+    Set<Position> meetings(String conductor, String path) {
+        return meetings.computeIfAbsent(conductor, ignored -> new HashMap<>())
+                .computeIfAbsent(path, id -> whereabouts.shape(conductor).meet(whereabouts.shape(id)));
+    }
+
     /** The ring of that path, if it carries. */
     Optional<Carrier.Ring> findRing(String path) {
         return findCarrier(path).filter(Carrier.Ring.class::isInstance).map(Carrier.Ring.class::cast);
@@ -95,6 +104,10 @@ final class SiteMetal {
      * of an in-ground member.
      */
     Optional<String> findPathOf(Electrode electrode) {
+        return pathsOfElectrodes.computeIfAbsent(electrode.id(), ignored -> findPath(electrode));
+    }
+
+    private Optional<String> findPath(Electrode electrode) {
         if (electrode instanceof WaterPipeElectrode) {
             return site.listPaths(WaterPiping.class).stream()
                     .filter(pipe -> pipe.metal() && pipe.electrode().equals(Optional.of(electrode.id())))

@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Set;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.site.Material;
 
 /** Conductors of one material between the same two ends, in the order of the proposal. */
 final class Twins {
     private final ProposedTie tie;
     private final Map<Ends, List<ProposedConductor>> byEnds = new HashMap<>();
 
-    private record Ends(Set<Node> nodes, String material) {}
+    private record Ends(Set<Node> nodes, Material material) {}
 
     Twins(ProposedTie tie, Proposal proposal) {
         this.tie = tie;
@@ -23,7 +24,7 @@ final class Twins {
     }
 
     private Ends ends(ProposedConductor conductor) {
-        return new Ends(Set.copyOf(tie.ends(conductor)), conductor.material().label());
+        return new Ends(Set.copyOf(tie.ends(conductor)), conductor.material());
     }
 
     /** The conductor itself and those beside it. */

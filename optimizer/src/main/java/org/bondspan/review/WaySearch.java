@@ -1,8 +1,10 @@
 package org.bondspan.review;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,7 +14,7 @@ import java.util.PriorityQueue;
 import java.util.Set;
 import org.bondspan.review.Node.Kind;
 
-/** Finds the way with the least toll, and among those with the fewest spans: Dijkstra over the proposed tie. */
+/** Finds the way with the least toll, and among those with few spans: Dijkstra over the proposed tie. */
 final class WaySearch {
     /** What it takes to go along a span or through a node; {@link #CLOSED} where a way may not. */
     interface Toll {
@@ -26,7 +28,9 @@ final class WaySearch {
     private final Node start;
     private final Toll toll;
     private final Map<Node, Step> reached = new HashMap<>();
-    private final PriorityQueue<Step> queue = new PriorityQueue<>();
+    private final PriorityQueue<Step> dearer = new PriorityQueue<>();
+    /** Steps of the toll reached so far, in order of their spans: most searches need no other. */
+    private final Deque<Step> level = new ArrayDeque<>();
 
     private record Step(long toll, int spans, int order, Node node, Optional<Span> by) implements Comparable<Step> {
         @Override
@@ -53,9 +57,9 @@ final class WaySearch {
 
     private Optional<Way> find(Set<Node> goals) {
         Set<Node> settled = new HashSet<>();
-        offer(new Step(0, 0, 0, start, Optional.empty()));
-        while (!queue.isEmpty()) {
-            Step here = queue.remove();
+        offer(new Step(0, 0, 0, start, Optional.empty()), 0);
+        while (!level.isEmpty() || !dearer.isEmpty()) {
+            Step here = level.isEmpty() ? dearer.remove() : level.remove();
             if (!settled.add(here.node)) {
                 continue;
             }
@@ -76,7 +80,9 @@ final class WaySearch {
             int along = toll.along(span);
             if (along != Toll.CLOSED) {
                 long sum = here.toll + passing + along;
-                offer(new Step(sum, here.spans + 1, reached.size(), span.other(here.node), Optional.of(span)));
+                offer(
+                        new Step(sum, here.spans + 1, reached.size(), span.other(here.node), Optional.of(span)),
+                        here.toll);
             }
         }
     }
@@ -85,11 +91,11 @@ final class WaySearch {
         return node.kind() == Kind.SERVICE ? Toll.CLOSED : toll.through(node);
     }
 
-    private void offer(Step step) {
+    private void offer(Step step, long tollSoFar) {
         Step before = reached.get(step.node);
         if (before == null || step.isBetterThan(before)) {
             reached.put(step.node, step);
-            queue.add(step);
+            (step.toll == tollSoFar ? level : dearer).add(step);
         }
     }
 

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.bondspan.report.DictionaryText;
 import org.junit.jupiter.api.Test;
 
 /** What README shows is what the program does. */
@@ -39,9 +40,25 @@ class ReadmeTest {
     }
 
     @Test
+    void theReviewShownIsThatOfTheFaultyProposal() throws IOException {
+        assertThat(blocks("review")).hasSize(1);
+        Run review = Run.of(
+                "review",
+                Run.sample("hall-timber"),
+                Run.SAMPLES.resolve("hall-timber.faulty.proposal.json").toString());
+        assertThat(review.out()).startsWith(blocks("review").get(0));
+    }
+
+    @Test
+    void theTableOfChecksIsTheDictionary() throws IOException {
+        assertThat(Files.readString(ROOT.resolve("DEVELOPERS.md")))
+                .contains("<!-- checks -->\n" + DictionaryText.markdown() + "<!-- /checks -->");
+    }
+
+    @Test
     void everyFileLinkedIsThere() throws IOException {
         for (String document : new String[] {"README.md", "DEVELOPERS.md"}) {
-            Stream<String> links = Pattern.compile("\\]\\(([^)#:]+)\\)")
+            Stream<String> links = Pattern.compile("\\]\\(([^)#:]+)(?:#[a-z-]+)?\\)")
                     .matcher(Files.readString(ROOT.resolve(document)))
                     .results()
                     .map(match -> match.group(1));

@@ -24,6 +24,9 @@ class UsageTest {
                 List.of("route", "--json", "--json", site),
                 List.of("check"),
                 List.of("check", "--json", site),
+                List.of("review"),
+                List.of("review", site),
+                List.of("review", site, site, site),
                 List.of("schema"),
                 List.of("schema", "sites"),
                 List.of("check", "@" + site));
@@ -59,13 +62,15 @@ class UsageTest {
 
         assertThat(run.exit()).isZero();
         assertThat(run.err()).isEmpty();
-        assertThat(run.out()).contains("check", "route", "schema", "Exit codes").doesNotContain("\r");
+        assertThat(run.out())
+                .contains("check", "route", "review", "schema", "Exit codes")
+                .doesNotContain("\r");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
     }
 
     @Test
     void everyCommandHasHelp() {
-        for (String command : List.of("check", "route", "schema")) {
+        for (String command : List.of("check", "route", "review", "schema")) {
             Run run = Run.of(command, "--help");
             assertThat(run.exit()).isZero();
             assertThat(run.out()).startsWith("Usage: bondspan " + command);
