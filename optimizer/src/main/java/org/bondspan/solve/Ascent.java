@@ -2,6 +2,7 @@ package org.bondspan.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -24,20 +25,20 @@ final class Ascent {
 
     private final Core core;
     private final int root;
-    private final int leaves;
+    /** Leaves that need this grade with the root. */
+    private final BitSet leaves;
+
     private final long[] toll;
     private final long[][] landing;
-    /** By node: leaves of this grade that may land here. */
-    private final int[] leavesAt;
-
     private final boolean[] isRoot;
     private final Classes heads;
-    private final int[] group;
+    private final BitSet[] group;
     private final int[] waitsFor;
 
     private final Labels labels;
     private final KeyHeap heap = new KeyHeap();
     private final List<Moat> moats = new ArrayList<>();
+    private long width;
 
     /** @param order all leaves, those round which to dig first coming first */
     Ascent(Core core, int grade, int[] order) {
@@ -47,17 +48,15 @@ final class Ascent {
         toll = tolls(core, grade);
         labels = new Labels(core.nodes());
         landing = new long[core.leaves()][];
-        leavesAt = new int[core.nodes()];
         isRoot = new boolean[core.nodes()];
         heads = new Classes(core.leaves());
-        group = new int[core.leaves()];
+        group = new BitSet[core.leaves()];
         waitsFor = new int[core.leaves()];
         for (int leaf = 0; leaf < landing.length; leaf++) {
             Leaf at = core.leaf(leaf);
             landing[leaf] = new long[at.size()];
             for (int i = 0; i < at.size(); i++) {
                 landing[leaf][i] = grade == 0 ? at.cost(i).weight() : 0;
-                leavesAt[at.node(i)] |= leaves & (1 << leaf);
             }
         }
         for (int i = 0; i < core.leaf(root).size(); i++) {
@@ -66,12 +65,10 @@ final class Ascent {
         dig(order);
     }
 
-    private static int leavesOf(Core core, int root, int grade) {
-        int leaves = 0;
+    private static BitSet leavesOf(Core core, int root, int grade) {
+        BitSet leaves = new BitSet();
         for (int leaf = 0; leaf < core.leaves(); leaf++) {
-            if (leaf != root && core.need().floor(1 << leaf, root) >= grade) {
-                leaves |= 1 << leaf;
-            }
+            leaves.set(leaf, leaf != root && core.need().floorOfPair(leaf, root) >= grade);
         }
         return leaves;
     }
@@ -89,37 +86,42 @@ final class Ascent {
 
     /** Total width of the moats. */
     long width() {
-        return moats.stream().mapToLong(Moat::width).sum();
+        return width;
     }
 
+    /** The moats by themselves; none where sides are no numbers. */
     List<Moat> moats() {
         return moats;
     }
 
     private void dig(int[] order) {
-        Arrays.setAll(group, leaf -> 1 << leaf);
+        Arrays.setAll(group, Ascent::alone);
         Arrays.fill(waitsFor, NOTHING);
-        int open = leaves;
-        while (open != 0) {
+        BitSet open = (BitSet) leaves.clone();
+        while (!open.isEmpty()) {
             int head = first(order, open);
             int met = digRound(group[head], leaves);
-            open &= ~(1 << head);
+            open.clear(head);
             if (met >= 0) {
                 waitsFor[head] = met;
                 if (isCircle(head)) {
-                    open |= 1 << joinCircle(head);
+                    open.set(joinCircle(head));
                 }
             }
         }
         // Leaves with a choice of landings are met where nothing can go on from; what waits for them is not done.
-        for (int left = leaves; left != 0; left &= left - 1) {
-            digRound(Integer.lowestOneBit(left), 0);
-        }
+        leaves.stream().forEach(leaf -> digRound(alone(leaf), new BitSet()));
     }
 
-    private static int first(int[] order, int open) {
+    private static BitSet alone(int leaf) {
+        BitSet set = new BitSet();
+        set.set(leaf);
+        return set;
+    }
+
+    private static int first(int[] order, BitSet open) {
         int i = 0;
-        while ((open >>> order[i] & 1) == 0) {
+        while (!open.get(order[i])) {
             i++;
         }
         return order[i];
@@ -134,13 +136,11 @@ final class Ascent {
     }
 
     private int joinCircle(int head) {
-        int together = group[head];
+        BitSet together = (BitSet) group[head].clone();
         for (int at = heads.find(waitsFor[head]); at != head; at = heads.find(waitsFor[at])) {
-            together |= group[at];
+            together.or(group[at]);
         }
-        for (int left = together; left != 0; left &= left - 1) {
-            heads.join(head, Integer.numberOfTrailingZeros(left));
-        }
+        together.stream().forEach(leaf -> heads.join(head, leaf));
         int newHead = heads.find(head);
         group[newHead] = together;
         waitsFor[newHead] = NOTHING;
@@ -150,11 +150,10 @@ final class Ascent {
     /**
      * Digs round some leaves until one of the others that stop it, which is returned, or the root or nothing is met.
      */
-    private int digRound(int inside, int stopping) {
+    private int digRound(BitSet inside, BitSet stopping) {
         labels.clear();
         heap.clear();
-        for (int left = inside; left != 0; left &= left - 1) {
-            int leaf = Integer.numberOfTrailingZeros(left);
+        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
             for (int i = 0; i < landing[leaf].length; i++) {
                 offer(core.leaf(leaf).node(i), landing[leaf][i]);
             }
@@ -166,16 +165,26 @@ final class Ascent {
             if (labels.isSettled(node)) {
                 continue;
             }
-            int met = leavesAt[node] & stopping & ~inside;
-            if (isRoot[node] || met != 0) {
+            int met = firstAt(node, stopping, inside);
+            if (isRoot[node] || met >= 0) {
                 fill(inside, far);
-                return isRoot[node] ? NOTHING : Integer.numberOfTrailingZeros(met);
+                return isRoot[node] ? NOTHING : met;
             }
             labels.settle(node);
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
                 if (toll[arc] >= 0) {
                     offer(core.arcEnd(arc), far + toll[arc]);
                 }
+            }
+        }
+        return NOTHING;
+    }
+
+    private int firstAt(int node, BitSet stopping, BitSet inside) {
+        LandingIndex at = core.landings();
+        for (int i = at.first(node); i < at.first(node + 1); i++) {
+            if (stopping.get(at.leaf(i)) && !inside.get(at.leaf(i))) {
+                return at.leaf(i);
             }
         }
         return NOTHING;
@@ -188,32 +197,46 @@ final class Ascent {
     }
 
     /** Takes the tolls for cuts up to a distance. */
-    private void fill(int inside, long width) {
-        if (width == 0) {
+    private void fill(BitSet inside, long far) {
+        if (far == 0) {
             return;
         }
-        long[] depth = new long[core.nodes()];
-        for (int left = inside; left != 0; left &= left - 1) {
-            int leaf = Integer.numberOfTrailingZeros(left);
+        width += far;
+        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
             for (int i = 0; i < landing[leaf].length; i++) {
-                landing[leaf][i] -=
-                        Math.min(width, labels.weight(core.leaf(leaf).node(i)));
+                landing[leaf][i] -= Math.min(far, labels.weight(core.leaf(leaf).node(i)));
             }
         }
         for (int i = 0; i < labels.touchedCount(); i++) {
             int node = labels.touched(i);
-            long far = labels.weight(node);
-            if (far >= width || !labels.isSettled(node)) {
-                continue;
-            }
-            depth[node] = width - far;
-            for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-                if (toll[arc] >= 0) {
-                    toll[arc] -= Math.max(0, Math.min(width, labels.weight(core.arcEnd(arc))) - far);
-                }
+            if (isWithin(node, far)) {
+                lower(node, far);
             }
         }
-        moats.add(new Moat(inside, width, depth));
+        if (core.need().isNarrow()) {
+            moats.add(moat(inside, far));
+        }
+    }
+
+    private boolean isWithin(int node, long far) {
+        return labels.weight(node) < far && labels.isSettled(node);
+    }
+
+    private void lower(int node, long far) {
+        for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
+            if (toll[arc] >= 0) {
+                toll[arc] -= Math.max(0, Math.min(far, labels.weight(core.arcEnd(arc))) - labels.weight(node));
+            }
+        }
+    }
+
+    private Moat moat(BitSet inside, long far) {
+        long[] depth = new long[core.nodes()];
+        for (int i = 0; i < labels.touchedCount(); i++) {
+            int node = labels.touched(i);
+            depth[node] = isWithin(node, far) ? far - labels.weight(node) : 0;
+        }
+        return new Moat((int) inside.toLongArray()[0], far, depth);
     }
 
     /**
@@ -240,7 +263,7 @@ final class Ascent {
         labels.clear();
         heap.clear();
         for (int leaf = 0; leaf < landing.length; leaf++) {
-            boolean isSource = fromRoot ? leaf == root : (leaves >>> leaf & 1) == 1;
+            boolean isSource = fromRoot ? leaf == root : leaves.get(leaf);
             for (int i = 0; i < landing[leaf].length && isSource; i++) {
                 offer(core.leaf(leaf).node(i), fromRoot ? 0 : landing[leaf][i]);
             }

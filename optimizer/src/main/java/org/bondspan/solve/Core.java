@@ -25,6 +25,7 @@ final class Core {
     private final long[][] arcWeight;
     private final long[][] arcExtent;
     private final int root;
+    private final LandingIndex landings;
 
     /** From a shrunk graph and leaves that land on nodes of it. */
     Core(Reducer graph, IntPredicate isMetal, CoreNeed need, List<Leaf> leaves) {
@@ -56,6 +57,7 @@ final class Core {
         twinOf = new int[arcs / 2];
         fill(graph, number);
         root = chooseRoot();
+        landings = new LandingIndex(nodes, this.leaves);
     }
 
     private void fill(Reducer graph, int[] number) {
@@ -114,7 +116,7 @@ final class Core {
         for (int root = 0; root < leaves.size(); root++) {
             int sum = 0;
             for (int leaf = 0; leaf < leaves.size(); leaf++) {
-                sum += leaf == root ? 0 : need.floor(1 << leaf, root);
+                sum += leaf == root ? 0 : need.floorOfPair(leaf, root);
             }
             if (sum > most) {
                 best = root;
@@ -124,8 +126,13 @@ final class Core {
         return best;
     }
 
+    /** All leaves as one side, where sides are numbers. */
     int everything() {
         return (1 << leaves.size()) - 1;
+    }
+
+    LandingIndex landings() {
+        return landings;
     }
 
     CoreNeed need() {

@@ -1,13 +1,18 @@
 package org.bondspan.solve;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Needs of cuts between leaves. A side is a bit set of leaves. Ranks are numbered anew as grades: 0 is the least rank
- * that any cut needs, and a larger need is a larger grade.
+ * Needs of cuts between leaves. A side is a set of leaves, as a bit set, or as a number where there are at most
+ * {@link #MOST_IN_AN_INT} leaves. Ranks are numbered anew as grades: 0 is the least rank that any cut needs (or less),
+ * and a larger need is a larger grade.
  */
-abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed {
+abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed {
+
+    /** Most leaves of which sides are numbers. */
+    static final int MOST_IN_AN_INT = 30;
 
     private final int[] ranks;
 
@@ -17,9 +22,12 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed {
     }
 
     static CoreNeed of(RoutingProblem problem, List<Leaf> leaves) {
-        return problem.need() instanceof PairNeed pairs
-                ? CorePairNeed.of(pairs, leaves)
-                : CoreSideNeed.of(problem, leaves);
+        if (problem.need() instanceof PairNeed pairs) {
+            return CorePairNeed.of(pairs, leaves);
+        }
+        return leaves.size() <= CoreSideNeed.MOST_LEAVES
+                ? CoreSideNeed.of(problem, leaves)
+                : new CoreWideNeed(problem, leaves);
     }
 
     /** Distinct ranks, ascending. */
@@ -35,8 +43,18 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed {
         return ranks[grade];
     }
 
+    final int[] ranks() {
+        return ranks;
+    }
+
+    /** Whether sides can be numbers, as the search over all sets of leaves wants them. */
+    abstract boolean isNarrow();
+
     /** Grade needed between a side, neither empty nor everything, and the rest. */
     abstract int grade(int side);
+
+    /** Grade needed between a side, neither empty nor everything, and the rest. */
+    abstract int grade(BitSet side);
 
     /**
      * Leaves to which, in any tree, one can go from where the side hangs without coming to a stretch that would need
@@ -47,6 +65,16 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed {
     /** A grade that every stretch between the whole side, hanging together, and a leaf outside needs at least. */
     abstract int floor(int side, int leaf);
 
+    /** A grade that every stretch between two leaves needs at least. */
+    abstract int floorOfPair(int leaf, int other);
+
     /** The grade of which every stretch that {@link #within} goes along is at least. */
     abstract int withinGrade(int side);
+
+    /**
+     * Needs between groups of leaves, each seen as one leaf, at the same grades.
+     *
+     * @param groups a partition of all leaves, few enough for sides to be numbers
+     */
+    abstract CoreNeed grouped(List<BitSet> groups);
 }

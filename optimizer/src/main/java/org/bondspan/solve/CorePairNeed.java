@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -8,14 +9,16 @@ import java.util.stream.IntStream;
 final class CorePairNeed extends CoreNeed {
 
     private final int[][] pair;
-    /** By grade and leaf: the leaves with which it needs this grade or more. */
+    private final PairNeed wide;
+    /** By grade and leaf: the leaves with which it needs this grade or more; none where sides are no numbers. */
     private final int[][] partners;
 
     private CorePairNeed(int[] ranks, int[][] pair) {
         super(ranks);
         this.pair = pair;
-        partners = new int[ranks.length][pair.length];
-        for (int i = 0; i < pair.length; i++) {
+        wide = new PairNeed(pair);
+        partners = new int[ranks.length][isNarrow() ? pair.length : 0];
+        for (int i = 0; i < pair.length && isNarrow(); i++) {
             for (int j = 0; j < pair.length; j++) {
                 for (int grade = 0; i != j && grade <= pair[i][j]; grade++) {
                     partners[grade][i] |= 1 << j;
@@ -25,15 +28,7 @@ final class CorePairNeed extends CoreNeed {
     }
 
     static CorePairNeed of(PairNeed pairs, List<Leaf> leaves) {
-        int k = leaves.size();
-        int[][] pair = new int[k][k];
-        for (int i = 0; i < k; i++) {
-            for (int j = 0; j < k; j++) {
-                pair[i][j] = i == j
-                        ? -1
-                        : most(pairs, leaves.get(i).members(), leaves.get(j).members());
-            }
-        }
+        int[][] pair = most(leaves.stream().map(Leaf::members).toList(), pairs::ofPair);
         int[] ranks = distinct(Arrays.stream(pair).flatMapToInt(IntStream::of).filter(rank -> rank >= 0));
         for (int[] row : pair) {
             toGrades(row, ranks);
@@ -41,13 +36,26 @@ final class CorePairNeed extends CoreNeed {
         return new CorePairNeed(ranks, pair);
     }
 
-    private static int most(PairNeed pairs, long side, long otherSide) {
+    private interface OfPair {
+        int need(int s, int t);
+    }
+
+    private static int[][] most(List<BitSet> groups, OfPair pairs) {
+        int k = groups.size();
+        int[][] most = new int[k][k];
+        for (int i = 0; i < k; i++) {
+            for (int j = 0; j < k; j++) {
+                most[i][j] = i == j ? -1 : most(groups.get(i), groups.get(j), pairs);
+            }
+        }
+        return most;
+    }
+
+    private static int most(BitSet side, BitSet otherSide, OfPair pairs) {
         int most = 0;
-        for (int s = 0; s < pairs.terminals(); s++) {
-            for (int t = 0; t < pairs.terminals(); t++) {
-                if ((side >>> s & 1) == 1 && (otherSide >>> t & 1) == 1) {
-                    most = Math.max(most, pairs.ofPair(s, t));
-                }
+        for (int s = side.nextSetBit(0); s >= 0; s = side.nextSetBit(s + 1)) {
+            for (int t = otherSide.nextSetBit(0); t >= 0; t = otherSide.nextSetBit(t + 1)) {
+                most = Math.max(most, pairs.need(s, t));
             }
         }
         return most;
@@ -57,6 +65,29 @@ final class CorePairNeed extends CoreNeed {
         for (int j = 0; j < row.length; j++) {
             row[j] = row[j] < 0 ? -1 : Arrays.binarySearch(ranks, row[j]);
         }
+    }
+
+    @Override
+    CoreNeed grouped(List<BitSet> groups) {
+        return new CorePairNeed(ranks(), grades() == 1 ? allZero(groups.size()) : most(groups, this::floorOfPair));
+    }
+
+    private static int[][] allZero(int count) {
+        int[][] zero = new int[count][count];
+        for (int i = 0; i < count; i++) {
+            zero[i][i] = -1;
+        }
+        return zero;
+    }
+
+    @Override
+    boolean isNarrow() {
+        return pair.length <= MOST_IN_AN_INT;
+    }
+
+    @Override
+    int grade(BitSet side) {
+        return wide.rank(side);
     }
 
     @Override
@@ -108,5 +139,10 @@ final class CorePairNeed extends CoreNeed {
             most = Math.max(most, pair[Integer.numberOfTrailingZeros(left)][leaf]);
         }
         return most;
+    }
+
+    @Override
+    int floorOfPair(int leaf, int other) {
+        return pair[leaf][other];
     }
 }

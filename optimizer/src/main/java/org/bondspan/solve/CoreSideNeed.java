@@ -1,11 +1,15 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /** Needs given by any function of a side, kept in a table by sides. */
 final class CoreSideNeed extends CoreNeed {
+
+    /** Beyond this many leaves the table would be too large. */
+    static final int MOST_LEAVES = 20;
 
     /** Beyond this many leaves the work for {@link #within} would outgrow the search itself. */
     private static final int MOST_LEAVES_FOR_WITHIN = 16;
@@ -23,12 +27,10 @@ final class CoreSideNeed extends CoreNeed {
 
     static CoreSideNeed of(RoutingProblem problem, List<Leaf> leaves) {
         int everything = (1 << leaves.size()) - 1;
-        long[] members = new long[everything + 1];
+        List<BitSet> members = leaves.stream().map(Leaf::members).toList();
         int[] rank = new int[everything + 1];
         for (int side = 1; side < everything; side++) {
-            members[side] = members[side & (side - 1)]
-                    | leaves.get(Integer.numberOfTrailingZeros(side)).members();
-            rank[side] = checkedRank(problem, members[side]);
+            rank[side] = checkedRank(problem, union(members, side));
         }
         int[] ranks = distinct(IntStream.range(1, everything).map(side -> rank[side]));
         byte[] grade = new byte[everything + 1];
@@ -38,18 +40,55 @@ final class CoreSideNeed extends CoreNeed {
         return new CoreSideNeed(ranks, leaves.size(), grade);
     }
 
-    private static int checkedRank(RoutingProblem problem, long side) {
+    private static BitSet union(List<BitSet> groups, int side) {
+        BitSet union = new BitSet();
+        for (int left = side; left != 0; left &= left - 1) {
+            union.or(groups.get(Integer.numberOfTrailingZeros(left)));
+        }
+        return union;
+    }
+
+    /** As {@link CoreNeed#grouped} has it, for any needs. */
+    static CoreSideNeed grouped(CoreNeed whole, List<BitSet> groups) {
+        byte[] grade = new byte[1 << groups.size()];
+        for (int side = 1; side < grade.length - 1; side++) {
+            grade[side] = (byte) whole.grade(union(groups, side));
+        }
+        return new CoreSideNeed(whole.ranks(), groups.size(), grade);
+    }
+
+    static int checkedRank(RoutingProblem problem, BitSet side) {
         int rank = problem.need().rank(side);
         if (rank < 0 || rank >= problem.ranks()) {
             throw new IllegalArgumentException(
-                    "need " + rank + " of side " + Long.toBinaryString(side) + " is no rank below " + problem.ranks());
+                    "need " + rank + " of side " + side + " is no rank below " + problem.ranks());
         }
         return rank;
     }
 
     @Override
+    boolean isNarrow() {
+        return true;
+    }
+
+    @Override
     int grade(int side) {
         return grade[side];
+    }
+
+    @Override
+    int grade(BitSet side) {
+        return side.isEmpty() ? grade[0] : grade[(int) side.toLongArray()[0]];
+    }
+
+    @Override
+    int floorOfPair(int leaf, int other) {
+        return floor(1 << leaf, other);
+    }
+
+    @Override
+    CoreNeed grouped(List<BitSet> groups) {
+        return grouped(this, groups);
     }
 
     /**

@@ -23,7 +23,7 @@ final class CoreTree {
         int[] a = Arrays.stream(forest).map(edge -> core.edgeEnd(edge, 0)).toArray();
         int[] b = Arrays.stream(forest).map(edge -> core.edgeEnd(edge, 1)).toArray();
         TreeShape shape = new TreeShape(a, b, landings);
-        if (shape.reached() != core.everything()) {
+        if (shape.reached() != core.leaves()) {
             return Optional.empty();
         }
         int[] edges = new int[forest.length];
@@ -31,10 +31,10 @@ final class CoreTree {
         int count = 0;
         Cost cost = Cost.of(0, 0, shape.taps(node -> core.tap(node) == 0));
         for (int i = 0; i < forest.length; i++) {
-            if (shape.behind(i) == 0) {
+            if (!shape.isUsed(i)) {
                 continue;
             }
-            int grade = core.need().grade((int) shape.behind(i));
+            int grade = core.need().grade(shape.behind(i));
             if (core.edgeWeight(forest[i], grade) < 0) {
                 return Optional.empty();
             }

@@ -7,10 +7,10 @@ package org.bondspan.solve;
 record Cost(long weight, long extent) implements Comparable<Cost> {
 
     /** One unit of length in an extent; one tap is 1. */
-    static final int TAPS = 256;
+    static final int TAPS = 1024;
 
     static final Cost NOTHING = new Cost(0, 0);
-    static final Cost UNKNOWN = new Cost(Long.MAX_VALUE / 4, 0);
+    static final Cost UNKNOWN = new Cost(Long.MAX_VALUE / 2, 0);
 
     static Cost of(long weight, long length, int taps) {
         return new Cost(weight, length * TAPS + taps);

@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,7 +35,7 @@ final class Landings {
 
     /** Rank needed by the cut around a terminal alone, where there are others. */
     int need(int terminal) {
-        return problem.need().rank(1L << terminal);
+        return problem.need().rankAround(terminal);
     }
 
     /** Cheapest attachment of a terminal on a spot, the first of several; -1 when there is none. */
@@ -76,7 +77,9 @@ final class Landings {
             }
         }
         int[] nodes = least.keySet().stream().mapToInt(Integer::intValue).toArray();
-        return new Leaf(1L << terminal, nodes, least.values().toArray(Cost[]::new));
+        BitSet alone = new BitSet();
+        alone.set(terminal);
+        return new Leaf(alone, nodes, least.values().toArray(Cost[]::new));
     }
 
     private static int twin(List<Leaf> leaves, int spot) {
@@ -91,6 +94,8 @@ final class Landings {
     private Leaf merged(Leaf leaf, Leaf other) {
         int spot = leaf.node(0);
         Cost both = leaf.cost(0).plus(other.cost(0)).plus(Cost.of(0, 0, spots.isMetal(spot) ? 0 : 1));
-        return new Leaf(leaf.members() | other.members(), new int[] {spot}, new Cost[] {both});
+        BitSet members = (BitSet) leaf.members().clone();
+        members.or(other.members());
+        return new Leaf(members, new int[] {spot}, new Cost[] {both});
     }
 }

@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /**
  * Terminals of the problem that land together, seen by the search as one: the nodes on which they may land, each with
@@ -8,18 +9,19 @@ import java.util.Arrays;
  */
 final class Leaf {
 
-    private final long members;
+    private final BitSet members;
     private final int[] nodes;
     private final Cost[] costs;
 
     /** The arrays become the leaf's own; every node once, ascending. */
-    Leaf(long members, int[] nodes, Cost[] costs) {
+    Leaf(BitSet members, int[] nodes, Cost[] costs) {
         this.members = members;
         this.nodes = nodes;
         this.costs = costs;
     }
 
-    long members() {
+    /** Terminals; not to be changed. */
+    BitSet members() {
         return members;
     }
 

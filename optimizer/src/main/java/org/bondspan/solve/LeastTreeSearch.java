@@ -26,17 +26,39 @@ final class LeastTreeSearch {
 
     private final Core core;
     private final Shortcuts shortcuts;
-    private Optional<CoreTree> best = Optional.empty();
+    private final Meter meter;
+    private Optional<CoreTree> best;
+    private long lowerBound;
 
-    LeastTreeSearch(Core core, Shortcuts shortcuts) {
+    /** @param first a tree known beforehand, where there is one */
+    LeastTreeSearch(Core core, Shortcuts shortcuts, Meter meter, Optional<CoreTree> first) {
         this.core = core;
         this.shortcuts = shortcuts;
+        this.meter = meter;
+        best = first;
     }
 
-    /** A least tree, if there is any. */
+    /** The best tree so far. */
+    Optional<CoreTree> best() {
+        return best;
+    }
+
+    /** No tree weighs less, as far as is proven. */
+    long lowerBound() {
+        return lowerBound;
+    }
+
+    /**
+     * A least tree, if there is any.
+     *
+     * @throws SpentException when the proof takes more than the meter allows; then {@link #best} and
+     *     {@link #lowerBound} tell what is known
+     */
     Optional<CoreTree> findTree() {
         if (shortcuts.bounds()) {
-            new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
+            if (best.isEmpty()) {
+                new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
+            }
             if (best.isPresent()) {
                 return findTreeNarrowed();
             }
@@ -52,6 +74,7 @@ final class LeastTreeSearch {
     private Optional<CoreTree> findTreeNarrowed() {
         long known = best.orElseThrow().cost().weight();
         Moats moats = Moats.of(core);
+        raise(moats.lowerBound());
         long above = 1 + moats.lowerBound() / 64;
         int attempt = 0;
         while (core.edges() > SMALL && moats.lowerBound() + above < known) {
@@ -60,8 +83,10 @@ final class LeastTreeSearch {
             if (tree.isPresent()) {
                 return tree;
             }
+            raise(limit + 1);
             if (attempt++ == 0) {
                 moats = moats.deeper(core, MORE_ORDERS);
+                raise(moats.lowerBound());
             }
             above = Math.max(above + above / 2, limit - moats.lowerBound()) + 1;
         }
@@ -69,9 +94,24 @@ final class LeastTreeSearch {
         return best;
     }
 
+    private void raise(long bound) {
+        lowerBound = Math.max(lowerBound, bound);
+        best.ifPresent(tree -> meter.report(tree.cost().weight(), lowerBound));
+    }
+
+    /**
+     * A tree that costs less than a known one, the least of them, if there is any.
+     *
+     * @throws SpentException as {@link #findTree} does
+     */
+    Optional<CoreTree> findCheaper(Cost known) {
+        Moats moats = Moats.of(core);
+        return moats.lowerBound() > known.weight() ? Optional.empty() : findTreeIn(moats, known.weight(), known);
+    }
+
     private Optional<CoreTree> findTreeIn(Moats moats, long limit, Cost known) {
         SubCore part = new Narrowing(core, moats).part(limit);
-        LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts);
+        LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts, meter, Optional.empty());
         inPart.search(Optional.of(known), Optional.of(moats.within(part.core())));
         return inPart.best.flatMap(part::findInWhole);
     }
@@ -84,7 +124,7 @@ final class LeastTreeSearch {
             Restriction cases = open.pop();
             Optional<Bound> bound = moats.flatMap(found -> limit(known).map(cost -> new Bound(found, cost.weight())));
             boolean separators = shortcuts.separators() && cases.isNone();
-            Optional<Draft> draft = new SubsetProgramme(core, separators, bound, cases).findDraft();
+            Optional<Draft> draft = new SubsetProgramme(core, separators, bound, cases, meter).findDraft();
             if (draft.isPresent() && isBetter(draft.get().cost(), limit(known))) {
                 take(draft.get().findTree().filter(tree -> isBetter(tree.cost(), limit(known))));
                 if (isBetter(draft.get().cost(), limit(known))) {

@@ -21,7 +21,7 @@ final class Moats {
         this.ascents = ascents;
         this.moats = moats;
         this.rootLanding = rootLanding;
-        lowerBound = rootLanding + moats.stream().mapToLong(Moat::width).sum();
+        lowerBound = rootLanding + ascents.stream().mapToLong(Ascent::width).sum();
     }
 
     /** Digs round the leaves in order of their numbers. */

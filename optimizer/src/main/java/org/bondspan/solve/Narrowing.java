@@ -35,15 +35,9 @@ final class Narrowing {
 
     /** Nodes where a tree without edges is possible. */
     private BitSet nodesForAll() {
-        int[] leaves = new int[core.nodes()];
-        for (int leaf = 0; leaf < core.leaves(); leaf++) {
-            for (int i = 0; i < core.leaf(leaf).size(); i++) {
-                leaves[core.leaf(leaf).node(i)] |= 1 << leaf;
-            }
-        }
         BitSet nodes = new BitSet();
-        IntStream.range(0, leaves.length)
-                .filter(node -> leaves[node] == core.everything())
+        IntStream.range(0, core.nodes())
+                .filter(node -> core.landings().count(node) == core.leaves())
                 .forEach(nodes::set);
         return nodes;
     }

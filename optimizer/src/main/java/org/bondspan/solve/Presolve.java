@@ -1,5 +1,6 @@
 package org.bondspan.solve;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,14 +61,18 @@ final class Presolve {
             }
         }
         int[] leavesThere = new int[spots.count()];
+        int[] last = new int[spots.count()];
+        Arrays.fill(last, -1);
         for (int i = 0; i < leaves.size(); i++) {
             for (int j = 0; j < leaves.get(i).size(); j++) {
-                leavesThere[pieces.find(leaves.get(i).node(j))] |= 1 << i;
+                int piece = pieces.find(leaves.get(i).node(j));
+                leavesThere[piece] += last[piece] == i ? 0 : 1;
+                last[piece] = i;
             }
         }
         boolean[] useful = new boolean[leavesThere.length];
         for (int spot = 0; spot < useful.length; spot++) {
-            useful[spot] = leavesThere[pieces.find(spot)] == (1 << leaves.size()) - 1;
+            useful[spot] = leavesThere[pieces.find(spot)] == leaves.size();
         }
         return useful;
     }

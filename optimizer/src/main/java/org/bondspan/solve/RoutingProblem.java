@@ -23,8 +23,11 @@ public final class RoutingProblem {
     /** In a tariff: this rank may not be used. */
     public static final long FORBIDDEN = -1;
 
-    /** Most terminals that a side can hold. */
-    static final int MOST_TERMINALS = 63;
+    /** Most terminals that a side given as a number can hold. */
+    static final int MOST_IN_A_LONG = 63;
+
+    /** Most terminals, because of how taps are counted in a {@link Cost}. */
+    static final int MOST_TERMINALS = 1000;
 
     private final int ranks;
     private final boolean[] metal;
@@ -109,11 +112,6 @@ public final class RoutingProblem {
 
     Tariffs tariffs() {
         return tariffs;
-    }
-
-    /** All terminals as one side. */
-    long everything() {
-        return (1L << terminalCount()) - 1;
     }
 
     /** Collects a problem. Nodes, edges, tariffs and terminals are numbered from 0 in order of adding. */

@@ -11,45 +11,46 @@ import java.util.function.IntUnaryOperator;
  *
  * <p>Nodes that lie together become one, the graph is shrunk without losing a least tree, and what is left is searched
  * by a dynamic programme over sets of terminals. Time and memory grow exponentially with the number of terminals and
- * about linearly with the size of the graph.
+ * about linearly with the size of the graph. Where there are too many terminals, or too little time or memory, the
+ * answer is the best tree found with a lower bound; see {@link CoreSolver}.
  */
 public final class Solver {
 
-    private static final int MOST_LEAVES = 24;
-
     private final RoutingProblem problem;
     private final Shortcuts shortcuts;
+    private final Meter meter;
     private final Spots spots;
     private final List<Leaf> leaves;
 
-    private Solver(RoutingProblem problem, Shortcuts shortcuts) {
+    private Solver(RoutingProblem problem, Shortcuts shortcuts, Limits limits) {
         this.problem = problem;
+        meter = Meter.of(limits);
         this.shortcuts = shortcuts;
         spots = Spots.of(problem);
         leaves = new Landings(problem, spots).leaves();
     }
 
-    /**
-     * Solves a problem.
-     *
-     * @throws IllegalArgumentException when more than 24 terminals remain after those that land at the same single
-     *     place have been put together
-     */
+    /** Solves a problem without limit of time. */
     public static Outcome solve(RoutingProblem problem) {
-        return solve(problem, Shortcuts.ALL);
+        return solve(problem, Limits.none());
+    }
+
+    /** Solves a problem within limits; what was found when they are reached is the answer. */
+    public static Outcome solve(RoutingProblem problem, Limits limits) {
+        return solve(problem, Shortcuts.ALL, limits);
     }
 
     static Outcome solve(RoutingProblem problem, Shortcuts shortcuts) {
+        return solve(problem, shortcuts, Limits.none());
+    }
+
+    private static Outcome solve(RoutingProblem problem, Shortcuts shortcuts, Limits limits) {
         return problem.terminalCount() < 2
                 ? new Outcome.Least(Tree.empty(problem.terminalCount()))
-                : new Solver(problem, shortcuts).run();
+                : new Solver(problem, shortcuts, limits).run();
     }
 
     private Outcome run() {
-        if (leaves.size() > MOST_LEAVES) {
-            throw new IllegalArgumentException(
-                    leaves.size() + " terminals to be connected; more than " + MOST_LEAVES + " cannot be searched yet");
-        }
         if (leaves.stream().anyMatch(leaf -> leaf.size() == 0)) {
             return new Outcome.Impossible();
         }
@@ -62,9 +63,9 @@ public final class Solver {
         }
         Presolve presolve = new Presolve(problem, spots, leaves);
         Optional<Core> core = presolve.findCore(shortcuts);
-        return core.flatMap(found -> new LeastTreeSearch(found, shortcuts)
-                        .findTree()
-                        .map(tree -> (Outcome) new Outcome.Least(rebuild(found, tree, presolve.pool()))))
+        return core.map(found -> new CoreSolver(found, shortcuts, meter)
+                        .solve()
+                        .with(tree -> rebuild(found, tree, presolve.pool())))
                 .orElseGet(Outcome.Impossible::new);
     }
 
@@ -85,9 +86,8 @@ public final class Solver {
         int[] spot = new int[problem.terminalCount()];
         Arrays.fill(spot, -1);
         for (int leaf = 0; leaf < leaves.size(); leaf++) {
-            for (long left = leaves.get(leaf).members(); left != 0; left &= left - 1) {
-                spot[Long.numberOfTrailingZeros(left)] = spotOfLeaf.applyAsInt(leaf);
-            }
+            int landing = spotOfLeaf.applyAsInt(leaf);
+            leaves.get(leaf).members().stream().forEach(terminal -> spot[terminal] = landing);
         }
         return spot;
     }

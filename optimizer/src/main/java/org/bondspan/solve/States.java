@@ -13,6 +13,17 @@ final class States {
     private final long[] extent;
     private final int[] arc;
 
+    /** Bytes that states of nodes take, at most: of each node two numbers, an arc and its share of a bit set. */
+    static long bytes(int[] nodes, int count) {
+        int low = Integer.MAX_VALUE;
+        int high = 0;
+        for (int i = 0; i < count; i++) {
+            low = Math.min(low, nodes[i] >> 6);
+            high = Math.max(high, nodes[i] >> 6);
+        }
+        return 200 + 20L * count + 12L * Math.max(0, high - low + 1);
+    }
+
     /** From scratch values by node. */
     States(int[] nodes, int count, Labels labels) {
         int low = Integer.MAX_VALUE;

@@ -61,7 +61,12 @@ final class StretchPool {
 
     /** An edge of a core. */
     int addEdge(Core core, int edge) {
-        int stretch = add(EDGE, edge, -1);
+        return addEdge(core, edge, edge);
+    }
+
+    /** An edge of a core that is to be told by another number. */
+    int addEdge(Core core, int edge, int number) {
+        int stretch = add(EDGE, number, -1);
         for (int grade = 0; grade < weight.length; grade++) {
             weight[grade][stretch] = core.edgeWeight(edge, grade);
             extent[grade][stretch] = core.edgeExtent(edge, grade);
@@ -74,16 +79,27 @@ final class StretchPool {
         return weight[0][stretch] >= 0;
     }
 
-    /** Two stretches end to end. */
+    /**
+     * Two stretches end to end.
+     *
+     * @throws ArithmeticException when both together are too large for the search
+     */
     int series(int one, int other) {
         int stretch = add(SERIES, one, other);
         for (int grade = 0; grade < weight.length; grade++) {
             long[] w = weight[grade];
             boolean both = w[one] >= 0 && w[other] >= 0;
-            w[stretch] = both ? w[one] + w[other] : FORBIDDEN;
-            extent[grade][stretch] = both ? extent[grade][one] + extent[grade][other] : 0;
+            w[stretch] = both ? sum(w[one], w[other]) : FORBIDDEN;
+            extent[grade][stretch] = both ? sum(extent[grade][one], extent[grade][other]) : 0;
         }
         return stretch;
+    }
+
+    private static long sum(long one, long other) {
+        if (one + other > SizeCheck.MOST_OF_A_STRETCH) {
+            throw new ArithmeticException("a chain of stretches is too long to be added in 64 bits; use coarser units");
+        }
+        return one + other;
     }
 
     /** The better of two stretches at each grade; a tree never takes both. */

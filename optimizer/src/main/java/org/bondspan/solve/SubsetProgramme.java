@@ -34,6 +34,8 @@ final class SubsetProgramme {
     private final Restriction restriction;
     private final Optional<Bound> bound;
     private final Optional<Separator> separator;
+    private final Meter meter;
+    private long held;
     private final Labels labels;
     private final KeyHeap heap = new KeyHeap();
     private final Map<Integer, States> states = new HashMap<>();
@@ -44,17 +46,30 @@ final class SubsetProgramme {
     private int[] kept = new int[64];
     private int keptCount;
 
-    SubsetProgramme(Core core, boolean separators, Optional<Bound> bound, Restriction restriction) {
+    SubsetProgramme(Core core, boolean separators, Optional<Bound> bound, Restriction restriction, Meter meter) {
         this.core = core;
         this.bound = bound;
         this.restriction = restriction;
+        this.meter = meter;
         root = core.root();
         labels = new Labels(core.nodes());
         separator = separators ? Optional.of(new Separator(core, labels)) : Optional.empty();
     }
 
-    /** Runs through all sets; returns a least draft unless there is none within the bound. */
+    /**
+     * Runs through all sets; returns a least draft unless there is none within the bound.
+     *
+     * @throws SpentException when that takes more than the meter allows
+     */
     Optional<Draft> findDraft() {
+        try {
+            return findDraftWithin();
+        } finally {
+            meter.release(held);
+        }
+    }
+
+    private Optional<Draft> findDraftWithin() {
         for (int leaf = 0; leaf < core.leaves(); leaf++) {
             open.set(1 << leaf, leaf != root);
         }
@@ -63,6 +78,9 @@ final class SubsetProgramme {
             start(side);
             send(side);
             if (keptCount > 0) {
+                long bytes = States.bytes(kept, keptCount);
+                held += bytes;
+                meter.hold(bytes);
                 store(side, new States(kept, keptCount, labels));
             }
         }
@@ -79,11 +97,16 @@ final class SubsetProgramme {
         }
         IntStream.Builder parts = splits.remove(side);
         if (parts != null) {
-            parts.build().forEach(part -> statesOf(part).join(statesOf(side & ~part), core, labels));
+            parts.build().forEach(part -> {
+                States one = statesOf(part);
+                meter.spend(1 + one.size() / 4);
+                one.join(statesOf(side & ~part), core, labels);
+            });
         }
     }
 
     private void store(int side, States found) {
+        meter.spend(1 + storedCount / 16);
         for (int i = 0; i < storedCount; i++) {
             int other = stored[i];
             if ((other & side) == 0 && statesOf(other).meets(found)) {
@@ -133,6 +156,7 @@ final class SubsetProgramme {
                 return;
             }
             labels.settle(node);
+            meter.spend(1);
             boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, node);
             if (!parted && parting.isPresent() && !parting.get().settle(node)) {
                 parted = true;

@@ -1,5 +1,6 @@
 package org.bondspan.solve;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -61,5 +62,14 @@ final class Tariffs {
             most = Math.max(most, perUnit);
         }
         return most;
+    }
+
+    /** Least weight of a unit that is not free, of any tariff at any rank; 1 where all is free. */
+    long leastUnit() {
+        return Arrays.stream(weight)
+                .flatMapToLong(Arrays::stream)
+                .filter(perUnit -> perUnit > 0)
+                .min()
+                .orElse(1);
     }
 }

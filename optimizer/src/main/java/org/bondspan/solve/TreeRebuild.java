@@ -65,7 +65,7 @@ final class TreeRebuild {
         int count = 0;
         Cost cost = Cost.of(0, 0, taps);
         for (int i = 0; i < all.length; i++) {
-            if (shape.behind(i) == 0) {
+            if (!shape.isUsed(i)) {
                 continue;
             }
             int need = problem.need().rank(shape.behind(i));
@@ -77,7 +77,7 @@ final class TreeRebuild {
         int[] attachmentRanks = new int[attachments.length];
         for (int t = 0; t < attachments.length; t++) {
             Links ways = problem.attachments(t);
-            int need = problem.need().rank(1L << t);
+            int need = problem.need().rankAround(t);
             int tariff = ways.tariff(attachments[t]);
             attachmentRanks[t] = problem.tariffs().bought(tariff, need);
             cost = cost.plus(problem.tariffs().cost(ways.length(attachments[t]), tariff, need));

@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -11,14 +12,17 @@ import java.util.stream.Stream;
  */
 final class TreeShape {
 
+    private static final BitSet NONE = new BitSet();
+
     private final int[] nodes;
     private final int[] a;
     private final int[] b;
     private final int[] firstArc;
     private final int[] arcs;
-    private final long[] at;
-    private final long[] behind;
+    private final BitSet[] at;
+    private final BitSet[] behind;
     private final int[] degree;
+    private int reached;
 
     /**
      * @param a one end of each edge, any numbers
@@ -35,12 +39,16 @@ final class TreeShape {
         this.b = places(b);
         firstArc = new int[nodes.length + 1];
         arcs = new int[2 * a.length];
-        at = new long[nodes.length];
-        behind = new long[a.length];
+        at = new BitSet[nodes.length];
+        Arrays.fill(at, NONE);
+        behind = new BitSet[a.length];
+        Arrays.fill(behind, NONE);
         degree = new int[nodes.length];
         for (int leaf = 0; leaf < leafNode.length; leaf++) {
             int place = Arrays.binarySearch(nodes, leafNode[leaf]);
-            at[place] |= 1L << leaf;
+            BitSet alone = new BitSet();
+            alone.set(leaf);
+            at[place] = union(at[place], alone);
             degree[place]++;
         }
         sortArcs();
@@ -87,28 +95,41 @@ final class TreeShape {
             int edge = edgeUp[node];
             int up = other(edge, node);
             behind[edge] = at[node];
-            at[up] |= at[node];
-            if (at[node] != 0) {
+            at[up] = union(at[up], at[node]);
+            if (!at[node].isEmpty()) {
                 degree[node]++;
                 degree[up]++;
             }
         }
-        reached = at[start];
+        reached = at[start].cardinality();
+    }
+
+    /** Nodes with the same leaves behind them share one set. */
+    private static BitSet union(BitSet one, BitSet other) {
+        if (one.isEmpty() || other.isEmpty()) {
+            return one.isEmpty() ? other : one;
+        }
+        BitSet both = (BitSet) one.clone();
+        both.or(other);
+        return both;
     }
 
     private int other(int edge, int node) {
         return a[edge] == node ? b[edge] : a[edge];
     }
 
-    private long reached;
-
-    /** Leaves that hang in the same tree as the first. */
-    long reached() {
+    /** Number of leaves that hang in the same tree as the first. */
+    int reached() {
         return reached;
     }
 
-    /** Leaves behind an edge, seen from the first leaf; none when the edge is not used. */
-    long behind(int edge) {
+    /** Whether there are leaves behind an edge, seen from the first leaf. */
+    boolean isUsed(int edge) {
+        return !behind[edge].isEmpty();
+    }
+
+    /** Leaves behind an edge, seen from the first leaf; none when the edge is not used. Not to be changed. */
+    BitSet behind(int edge) {
         return behind[edge];
     }
 

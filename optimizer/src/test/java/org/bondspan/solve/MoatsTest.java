@@ -2,6 +2,7 @@ package org.bondspan.solve;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -18,7 +19,7 @@ class MoatsTest {
     void neverBoundMoreThanTheLeastTreeNorCutOffItsEdges(long seed) {
         Sketch sketch = GridSketch.rich(seed, 5 + (int) (seed % 8), 3 + (int) (seed % 5), 1 + (int) (seed / 5 % 4));
         Cores.findCore(sketch)
-                .ifPresent(core -> new LeastTreeSearch(core, Shortcuts.NONE)
+                .ifPresent(core -> new LeastTreeSearch(core, Shortcuts.NONE, Meter.of(Limits.none()), Optional.empty())
                         .findTree()
                         .ifPresent(tree -> {
                             check(core, tree, Moats.of(core));

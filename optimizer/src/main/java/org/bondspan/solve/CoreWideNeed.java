@@ -1,0 +1,69 @@
+package org.bondspan.solve;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Needs given by any function of a side, between more leaves than a table by sides could hold. */
+final class CoreWideNeed extends CoreNeed {
+
+    private final RoutingProblem problem;
+    private final List<BitSet> members;
+
+    /** Grades are all ranks of the problem, as nobody knows which of them a cut may need. */
+    CoreWideNeed(RoutingProblem problem, List<Leaf> leaves) {
+        super(IntStream.range(0, problem.ranks()).toArray());
+        this.problem = problem;
+        members = leaves.stream().map(Leaf::members).toList();
+    }
+
+    @Override
+    boolean isNarrow() {
+        return false;
+    }
+
+    @Override
+    int grade(BitSet side) {
+        BitSet terminals = new BitSet();
+        side.stream().forEach(leaf -> terminals.or(members.get(leaf)));
+        return CoreSideNeed.checkedRank(problem, terminals);
+    }
+
+    @Override
+    int floorOfPair(int leaf, int other) {
+        return members.get(leaf).stream()
+                .flatMap(
+                        s -> members.get(other).stream().map(t -> problem.need().floor(s, t)))
+                .max()
+                .orElse(0);
+    }
+
+    @Override
+    CoreNeed grouped(List<BitSet> groups) {
+        return CoreSideNeed.grouped(this, groups);
+    }
+
+    @Override
+    int grade(int side) {
+        throw noNumber();
+    }
+
+    @Override
+    int within(int side) {
+        throw noNumber();
+    }
+
+    @Override
+    int floor(int side, int leaf) {
+        throw noNumber();
+    }
+
+    @Override
+    int withinGrade(int side) {
+        throw noNumber();
+    }
+
+    private IllegalStateException noNumber() {
+        return new IllegalStateException("sides of " + members.size() + " leaves are no numbers");
+    }
+}

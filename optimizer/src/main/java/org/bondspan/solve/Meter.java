@@ -1,0 +1,66 @@
+package org.bondspan.solve;
+
+/** Counts what a search takes, and ends it by {@link SpentException} when that is more than its limits allow. */
+final class Meter {
+
+    private static final int STEPS_BETWEEN_LOOKS = 1 << 12;
+
+    private final Limits limits;
+    private final long work;
+    private long done;
+    private long lookAt;
+    private long held;
+
+    private Meter(Limits limits, long work) {
+        this.limits = limits;
+        this.work = work;
+    }
+
+    static Meter of(Limits limits) {
+        return new Meter(limits, Long.MAX_VALUE);
+    }
+
+    /** A meter of its own that also allows only so many steps: the same number on every machine. */
+    Meter withWork(long steps) {
+        return new Meter(limits, steps);
+    }
+
+    /** About to take some steps, each about as long as settling a node. */
+    void spend(long steps) {
+        done += steps;
+        if (done >= lookAt) {
+            lookAt = done + STEPS_BETWEEN_LOOKS;
+            if (done > work) {
+                throw new SpentException(SpentException.What.WORK);
+            }
+            if (limits.isOver()) {
+                throw new SpentException(SpentException.What.TIME);
+            }
+        }
+    }
+
+    /** About to allocate tables. */
+    void hold(long bytes) {
+        held += bytes;
+        if (held > limits.memoryBytes()) {
+            throw new SpentException(SpentException.What.MEMORY);
+        }
+    }
+
+    /** Tables are let go. */
+    void release(long bytes) {
+        held -= bytes;
+    }
+
+    boolean isOver() {
+        return limits.isOver();
+    }
+
+    boolean isTimed() {
+        return limits.isTimed();
+    }
+
+    void report(long bestWeight, long lowerBound) {
+        limits.progress().report(bestWeight, lowerBound);
+    }
+}
