@@ -1,0 +1,20 @@
+package org.bondspan.sheet.table;
+
+import java.util.List;
+
+/** A heading, repeated where the block goes on in another column, and the strips below it. */
+public record Block(List<Band> head, List<Band> rows) {
+    public Block {
+        head = List.copyOf(head);
+        rows = List.copyOf(rows);
+    }
+
+    /** What is left after so many rows. */
+    Block from(int row) {
+        return new Block(head, rows.subList(row, rows.size()));
+    }
+
+    double headHeight() {
+        return head.stream().mapToDouble(Band::height).sum();
+    }
+}
