@@ -1,6 +1,5 @@
 package org.bondspan.sheet;
 
-import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -47,7 +46,7 @@ final class DetailFinder {
         for (int i = 0; i < crowd.size(); i++) {
             PlanPoint from = crowd.get(i);
             List<PlanPoint> close = free.stream()
-                    .filter(to -> Point2D.distance(from.x(), from.y(), to.x(), to.y()) < near)
+                    .filter(to -> Math.hypot((double) from.x() - to.x(), (double) from.y() - to.y()) < near)
                     .toList();
             close.forEach(free::remove);
             crowd.addAll(close);

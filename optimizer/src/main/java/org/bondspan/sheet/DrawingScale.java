@@ -65,13 +65,31 @@ record DrawingScale(double denominator, String words) {
         return 1 / (NANOMETRES_PER_POINT * denominator);
     }
 
-    /** The largest of the usual scales at which an extent of the building (nanometres) fits that much paper (points). */
-    static DrawingScale fitting(LengthUnit unit, double width, double height, double paperWidth, double paperHeight) {
+    /** Picks the scale for an extent of the building (nanometres) on so much paper (points). */
+    @FunctionalInterface
+    interface Choice {
+        DrawingScale fitting(double width, double height, double paperWidth, double paperHeight);
+    }
+
+    /** The largest of the usual scales that fits. */
+    static Choice ofUsual(LengthUnit unit) {
         List<DrawingScale> scales = usual(unit);
-        return scales.stream()
-                .filter(scale -> width * scale.pointsPerNanometre() <= paperWidth
-                        && height * scale.pointsPerNanometre() <= paperHeight)
-                .findFirst()
-                .orElse(scales.get(scales.size() - 1));
+        return (width, height, paperWidth, paperHeight) -> {
+            double least = leastDenominator(width, height, paperWidth, paperHeight);
+            return scales.stream()
+                    .filter(scale -> scale.denominator() >= least)
+                    .findFirst()
+                    .orElse(scales.get(scales.size() - 1));
+        };
+    }
+
+    /** Whatever scale fills the paper, for pictures that are resized anyway. */
+    static Choice filling() {
+        return (width, height, paperWidth, paperHeight) -> new DrawingScale(
+                Math.max(1, leastDenominator(width, height, paperWidth, paperHeight)), "as the bar shows");
+    }
+
+    private static double leastDenominator(double width, double height, double paperWidth, double paperHeight) {
+        return Math.max(width / paperWidth, height / paperHeight) / NANOMETRES_PER_POINT;
     }
 }

@@ -66,16 +66,20 @@ final class Legend {
     }
 
     private Band line(LineKind kind, Pen pen) {
-        return row(kind.words(), (g, x, y) -> new LinePainter(g, Palette.LIGHT)
-                .paint(
-                        pen,
-                        List.of(new Point2D.Double(x, y), new Point2D.Double(x + SAMPLE, y)),
-                        new Rectangle2D.Double(x, y - 10, SAMPLE, 20)));
+        return row(
+                kind.words(),
+                (g, x, y) -> new LinePainter(g, Palette.LIGHT)
+                        .paint(
+                                pen,
+                                List.of(new Point2D.Double(x, y), new Point2D.Double(x + SAMPLE, y)),
+                                new Rectangle2D.Double(x, y - 10, SAMPLE, 20)));
     }
 
     private Band symbol(Symbol symbol, String letters, String words) {
-        return row(words, (g, x, y) -> new SymbolPainter(g, Palette.LIGHT)
-                .paint(symbol, letters, new Point2D.Double(x + SAMPLE / 2, y)));
+        return row(
+                words,
+                (g, x, y) -> new SymbolPainter(g, Palette.LIGHT)
+                        .paint(symbol, letters, new Point2D.Double(x + SAMPLE / 2, y)));
     }
 
     private Band row(String words, Painted.Painter sample) {

@@ -25,6 +25,7 @@ public final class PlanSheets {
     private final Level level;
     private final String number;
     private final Picture picture;
+    private final DrawingScale.Choice scales;
     private final Rectangle2D room;
     private final List<Block> blocks = new ArrayList<>();
 
@@ -34,6 +35,7 @@ public final class PlanSheets {
         this.level = level;
         this.number = "E-" + (101 + content.site().levels().indexOf(level));
         this.picture = LevelPicture.of(content.site(), content.layout(), level);
+        this.scales = DrawingScale.ofUsual(content.site().lengthUnit());
         double gap = size.text();
         this.room = new Rectangle2D.Double(
                 size.margin() + gap,
@@ -52,8 +54,7 @@ public final class PlanSheets {
 
     private List<Drawing> list() {
         Arrangement arrangement = best();
-        PlanViews views =
-                PlanViews.of(picture, content.site().lengthUnit(), arrangement.plan(), size.text());
+        PlanViews views = PlanViews.of(picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text());
         List<Block> all = new ArrayList<>(blocks);
         Schedule numbered = Schedules.numbered(views.numbered());
         all.add(new SchedulePainter(size.column(), size.text()).block(numbered));
@@ -123,8 +124,7 @@ public final class PlanSheets {
     }
 
     private double cost(Arrangement arrangement) {
-        double denominator = PlanViews.scale(
-                        picture, content.site().lengthUnit(), arrangement.plan(), size.text())
+        double denominator = PlanViews.scale(picture, scales, arrangement.plan(), size.text())
                 .denominator();
         boolean fits = Flow.of(blocks, arrangement.columns()).left().isEmpty();
         return fits ? denominator : WORTH_ANOTHER_SHEET * denominator;
@@ -132,19 +132,16 @@ public final class PlanSheets {
 
     private Arrangement beside(int columns) {
         double width = columns * (size.column() + gap());
-        Rectangle2D plan =
-                new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth() - width, room.getHeight());
-        Rectangle2D side =
-                new Rectangle2D.Double(plan.getMaxX() + gap(), room.getY(), width - gap(), room.getHeight());
+        Rectangle2D plan = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth() - width, room.getHeight());
+        Rectangle2D side = new Rectangle2D.Double(plan.getMaxX() + gap(), room.getY(), width - gap(), room.getHeight());
         return new Arrangement(plan, columns(side, columns));
     }
 
     private Arrangement below(double share) {
         double height = share * room.getHeight();
-        Rectangle2D plan =
-                new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), room.getHeight() - height);
-        Rectangle2D strip = new Rectangle2D.Double(
-                room.getX(), plan.getMaxY() + gap(), room.getWidth(), height - gap());
+        Rectangle2D plan = new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), room.getHeight() - height);
+        Rectangle2D strip =
+                new Rectangle2D.Double(room.getX(), plan.getMaxY() + gap(), room.getWidth(), height - gap());
         int columns = (int) ((room.getWidth() + gap()) / (size.column() + gap()));
         return new Arrangement(plan, columns(strip, columns));
     }

@@ -35,30 +35,31 @@ final class PlanViews {
 
     private final Picture picture;
     private final LengthUnit unit;
+    private final DrawingScale.Choice scales;
     private final Rectangle2D room;
     private final double size;
     private final List<View> views = new ArrayList<>();
     private final List<Note> numbered = new ArrayList<>();
 
-    private PlanViews(Picture picture, LengthUnit unit, Rectangle2D room, double size) {
+    private PlanViews(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
         this.picture = picture;
         this.unit = unit;
+        this.scales = scales;
         this.room = room;
         this.size = size;
     }
 
-    static PlanViews of(Picture picture, LengthUnit unit, Rectangle2D room, double size) {
-        PlanViews views = new PlanViews(picture, unit, room, size);
+    static PlanViews of(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        PlanViews views = new PlanViews(picture, unit, scales, room, size);
         views.set();
         return views;
     }
 
     /** The scale that the plan would have in so much room, details left aside. */
-    static DrawingScale scale(Picture picture, LengthUnit unit, Rectangle2D room, double size) {
+    static DrawingScale scale(Picture picture, DrawingScale.Choice scales, Rectangle2D room, double size) {
         Bounds bounds = picture.bounds();
         double around = 2 * 5 * size;
-        return DrawingScale.fitting(
-                unit,
+        return scales.fitting(
                 bounds.width(),
                 bounds.height(),
                 Math.max(10, room.getWidth() - around),
@@ -70,14 +71,27 @@ final class PlanViews {
         return numbered;
     }
 
+    Rectangle2D room() {
+        return room;
+    }
+
+    boolean hasDetails() {
+        return views.size() > 1;
+    }
+
+    /** Height that details take below the plan. */
+    double detailStrip() {
+        return detailHeight() + 2 * size;
+    }
+
     DrawingScale scale() {
         return views.get(0).scale();
     }
 
     private void set() {
-        List<Bounds> crowds = crowds(scale(picture, unit, room, size));
+        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
         Split split = crowds.isEmpty() ? new Split(room, List.of()) : split(crowds.size());
-        DrawingScale scale = scale(picture, unit, split.plan(), size);
+        DrawingScale scale = scale(picture, scales, split.plan(), size);
         List<View> details = new ArrayList<>();
         for (int i = 0; i < split.details().size(); i++) {
             detail(crowds.get(i), split.details().get(i), String.valueOf((char) ('A' + i)), scale)
@@ -100,18 +114,18 @@ final class PlanViews {
 
     private List<Bounds> crowds(DrawingScale scale) {
         return DetailFinder.crowds(picture, scale.pointsPerNanometre(), NEAR).stream()
-                .filter(crowd -> Math.max(crowd.width(), crowd.height()) * scale.pointsPerNanometre()
-                        < 0.5 * detailWidth())
+                .filter(crowd ->
+                        Math.max(crowd.width(), crowd.height()) * scale.pointsPerNanometre() < 0.5 * detailWidth())
                 .limit(MOST_DETAILS)
                 .toList();
     }
 
     private double detailWidth() {
-        return Math.min(44 * size, room.getWidth() / 2);
+        return Math.min(58 * size, room.getWidth() / 2);
     }
 
     private double detailHeight() {
-        return Math.min(34 * size, room.getHeight() / 2.5);
+        return Math.min(42 * size, room.getHeight() / 2.5);
     }
 
     private record Split(Rectangle2D plan, List<Rectangle2D> details) {}
@@ -120,8 +134,8 @@ final class PlanViews {
     private Split split(int count) {
         Split below = below(count);
         Split beside = beside(count);
-        return scale(picture, unit, beside.plan(), size).denominator()
-                        < scale(picture, unit, below.plan(), size).denominator()
+        return scale(picture, scales, beside.plan(), size).denominator()
+                        < scale(picture, scales, below.plan(), size).denominator()
                 ? beside
                 : below;
     }
@@ -132,8 +146,8 @@ final class PlanViews {
         double width = Math.min(detailWidth(), (room.getWidth() - gap * (count - 1)) / count);
         List<Rectangle2D> details = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            details.add(new Rectangle2D.Double(
-                    room.getX() + i * (width + gap), room.getMaxY() - height, width, height));
+            details.add(
+                    new Rectangle2D.Double(room.getX() + i * (width + gap), room.getMaxY() - height, width, height));
         }
         return new Split(
                 new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), room.getHeight() - height - gap),
@@ -146,8 +160,8 @@ final class PlanViews {
         double height = Math.min(detailHeight() * 1.2, (room.getHeight() - gap * (count - 1)) / count);
         List<Rectangle2D> details = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            details.add(new Rectangle2D.Double(
-                    room.getMaxX() - width, room.getY() + i * (height + gap), width, height));
+            details.add(
+                    new Rectangle2D.Double(room.getMaxX() - width, room.getY() + i * (height + gap), width, height));
         }
         return new Split(
                 new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth() - width - gap, room.getHeight()),
@@ -155,10 +169,9 @@ final class PlanViews {
     }
 
     private Optional<View> detail(Bounds crowd, Rectangle2D box, String letter, DrawingScale planScale) {
-        Rectangle2D frame = new Rectangle2D.Double(
-                box.getX(), box.getY(), box.getWidth(), box.getHeight() - 4.2 * size);
-        DrawingScale scale = DrawingScale.fitting(
-                unit,
+        Rectangle2D frame =
+                new Rectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight() - 4.2 * size);
+        DrawingScale scale = scales.fitting(
                 crowd.width(),
                 crowd.height(),
                 Math.max(20, frame.getWidth() - 24 * size),
@@ -198,8 +211,10 @@ final class PlanViews {
     /** Shows in the plan what a detail enlarges. */
     private void callOut(Graphics2D g, View detail) {
         PlanView plan = views.get(0).plan().view();
-        Point2D southwest = plan.of(new PlanPoint(detail.seen().west(), detail.seen().south()));
-        Point2D northeast = plan.of(new PlanPoint(detail.seen().east(), detail.seen().north()));
+        Point2D southwest =
+                plan.of(new PlanPoint(detail.seen().west(), detail.seen().south()));
+        Point2D northeast =
+                plan.of(new PlanPoint(detail.seen().east(), detail.seen().north()));
         double around = 1.4 * size;
         Rectangle2D box = new Rectangle2D.Double(
                 southwest.getX() - around,

@@ -34,8 +34,12 @@ final class Schedules {
 
     /** All tables of the level, without those that are empty. */
     List<Schedule> list() {
-        return List.of(
-                conductors(), totals(), joints(), electrodes(), bonds(), keynotes(), excluded(), cautions());
+        return List.of(conductors(), totals(), joints(), electrodes(), bonds(), keynotes(), excluded(), cautions());
+    }
+
+    /** What a figure shows of them. */
+    List<Schedule> figures() {
+        return List.of(conductors(), totals());
     }
 
     private Schedule conductors() {
@@ -57,12 +61,11 @@ final class Schedules {
     }
 
     private static String initials(Conductor conductor) {
-        String role =
-                switch (conductor.role()) {
-                    case GROUNDING_ELECTRODE_CONDUCTOR -> "GEC";
-                    case BONDING_JUMPER -> "BJ";
-                    case BONDING_CONDUCTOR -> "BC";
-                };
+        String role = switch (conductor.role()) {
+            case GROUNDING_ELECTRODE_CONDUCTOR -> "GEC";
+            case BONDING_JUMPER -> "BJ";
+            case BONDING_CONDUCTOR -> "BC";
+        };
         return conductor.protection() == Protection.RACEWAY ? role + ", in raceway" : role;
     }
 
@@ -86,9 +89,7 @@ final class Schedules {
         List<List<String>> rows = new ArrayList<>();
         for (SizeTotal total : layout.sizes()) {
             rows.add(List.of(
-                    total.size().label(),
-                    Numbers.print(total.length(), unit),
-                    Numbers.print(total.weight(), unit)));
+                    total.size().label(), Numbers.print(total.length(), unit), Numbers.print(total.weight(), unit)));
         }
         layout.copper().ifPresent(copper -> {
             rows.add(List.of("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
@@ -183,7 +184,8 @@ final class Schedules {
                 List.of("", "~"),
                 IntStream.range(0, notes.size())
                         .mapToObj(i -> List.of(
-                                String.valueOf(i + 1), String.join(", ", notes.get(i).lines())))
+                                String.valueOf(i + 1),
+                                String.join(", ", notes.get(i).lines())))
                         .toList());
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** Sheet sizes, all lying; lengths in points. Sizes by ASME Y14.1 and the architectural series. */
 public enum SheetSize {
-    ARCH_D("arch-d", 36 * 72, 24 * 72, 36, 9, 250, 430),
+    ARCH_D("arch-d", 36 * 72, 24 * 72, 36, 10, 260, 450),
     ANSI_B("ansi-b", 17 * 72, 11 * 72, 24, 6.5, 160, 290),
     LETTER("letter", 11 * 72, 8.5 * 72, 20, 6, 132, 250);
 
@@ -17,8 +17,7 @@ public enum SheetSize {
     private final double titleBlock;
     private final double column;
 
-    SheetSize(
-            String label, double width, double height, double margin, double text, double titleBlock, double column) {
+    SheetSize(String label, double width, double height, double margin, double text, double titleBlock, double column) {
         this.label = label;
         this.width = width;
         this.height = height;

@@ -42,9 +42,19 @@ final class TitleBlock {
         words(g, "SHEET", title, 1.25 * size);
         words(g, "SCALE", scale, size);
         words(g, "CODE", "NFPA 70, " + layout.codeEdition().year() + " edition", size);
-        words(g, "ADOPTION", content.site().adoption().isEmpty() ? "not stated" : content.site().adoption(), size);
+        words(
+                g,
+                "ADOPTION",
+                content.site().adoption().isEmpty()
+                        ? "not stated"
+                        : content.site().adoption(),
+                size);
         words(g, "ANSWER", verdict(layout), size);
-        words(g, "STATUS", "Design aid, not for construction until reviewed and signed by a licensed professional", size);
+        words(
+                g,
+                "STATUS",
+                "Design aid, not for construction until reviewed and signed by a licensed professional",
+                size);
         blanks(g, number);
     }
 
@@ -88,7 +98,11 @@ final class TitleBlock {
         bottom -= machine.size() * Typeface.leading(small) + 0.8 * size;
         for (int i = 0; i < machine.size(); i++) {
             Typeface.draw(
-                    g, machine.get(i), box.getX() + 0.6 * size, bottom + small * 1.3 + i * Typeface.leading(small), small);
+                    g,
+                    machine.get(i),
+                    box.getX() + 0.6 * size,
+                    bottom + small * 1.3 + i * Typeface.leading(small),
+                    small);
         }
         line(g, bottom);
         for (String blank : new String[] {"APPROVED", "CHECKED", "DRAWN", "DATE", "REVISION"}) {

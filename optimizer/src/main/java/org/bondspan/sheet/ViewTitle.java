@@ -53,7 +53,8 @@ record ViewTitle(String title, DrawingScale scale, LengthUnit unit, double size)
         for (int i = 0; i <= 4; i += 2) {
             String number = BigDecimal.valueOf(i * field).stripTrailingZeros().toPlainString();
             String words = i == 4 ? number + " " + unit.symbol() : number;
-            Typeface.draw(g, words, x + i * points - Typeface.width(number, letters) / 2, y + high + letters * 1.1, letters);
+            Typeface.draw(
+                    g, words, x + i * points - Typeface.width(number, letters) / 2, y + high + letters * 1.1, letters);
         }
         return x + 4 * points + Typeface.width(" " + unit.symbol() + "0000", letters);
     }

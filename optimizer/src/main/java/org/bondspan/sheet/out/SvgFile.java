@@ -32,7 +32,8 @@ public final class SvgFile {
         Element root = g.getRoot();
         root.setAttributeNS(null, "width", String.format(Locale.ROOT, "%.2fpt", drawing.width()));
         root.setAttributeNS(null, "height", String.format(Locale.ROOT, "%.2fpt", drawing.height()));
-        root.setAttributeNS(null, "viewBox", String.format(Locale.ROOT, "0 0 %.2f %.2f", drawing.width(), drawing.height()));
+        root.setAttributeNS(
+                null, "viewBox", String.format(Locale.ROOT, "0 0 %.2f %.2f", drawing.width(), drawing.height()));
         Element title = document.createElementNS(SVG, "title");
         title.setTextContent(drawing.title());
         root.insertBefore(title, root.getFirstChild());

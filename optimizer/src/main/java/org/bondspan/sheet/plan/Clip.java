@@ -14,7 +14,10 @@ final class Clip {
         double dy = b.getY() - a.getY();
         double[] p = {-dx, dx, -dy, dy};
         double[] q = {
-            a.getX() - frame.getMinX(), frame.getMaxX() - a.getX(), a.getY() - frame.getMinY(), frame.getMaxY() - a.getY()
+            a.getX() - frame.getMinX(),
+            frame.getMaxX() - a.getX(),
+            a.getY() - frame.getMinY(),
+            frame.getMaxY() - a.getY()
         };
         double enter = 0;
         double leave = 1;

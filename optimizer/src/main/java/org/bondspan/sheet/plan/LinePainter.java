@@ -89,8 +89,7 @@ public final class LinePainter {
             g.setColor(palette.of(Tint.PAPER));
             g.fill(new Rectangle2D.Double(at.getX() - width / 2 - 1.2, at.getY() - 3.5, width + 2.4, 7));
             g.setColor(palette.of(pen.tint()));
-            Typeface.draw(
-                    g, pen.letter(), at.getX() - width / 2, at.getY() + Typeface.capital(LETTER) / 2, LETTER);
+            Typeface.draw(g, pen.letter(), at.getX() - width / 2, at.getY() + Typeface.capital(LETTER) / 2, LETTER);
         }
     }
 

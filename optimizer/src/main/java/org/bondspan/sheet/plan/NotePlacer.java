@@ -49,8 +49,7 @@ final class NotePlacer {
     }
 
     private void place(Note note) {
-        PlacedNote.Shape shape =
-                note.kind() == Note.Kind.KEYNOTE ? PlacedNote.Shape.HEXAGON : PlacedNote.Shape.WORDS;
+        PlacedNote.Shape shape = note.kind() == Note.Kind.KEYNOTE ? PlacedNote.Shape.HEXAGON : PlacedNote.Shape.WORDS;
         List<String> words = note.lines().stream()
                 .map(line -> Typeface.fitted(Typeface.printable(line), size, 26 * size))
                 .toList();
@@ -171,6 +170,8 @@ final class NotePlacer {
     private static Optional<Line2D> leader(Point2D at, Rectangle2D box) {
         double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), at.getX()));
         double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), at.getY()));
-        return at.distance(x, y) < LEADER_FROM ? Optional.empty() : Optional.of(new Line2D.Double(at.getX(), at.getY(), x, y));
+        return at.distance(x, y) < LEADER_FROM
+                ? Optional.empty()
+                : Optional.of(new Line2D.Double(at.getX(), at.getY(), x, y));
     }
 }

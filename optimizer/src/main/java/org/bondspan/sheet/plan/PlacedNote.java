@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param shape how the box is drawn
  * @param leader from what it belongs to, where it stands apart
  */
-public record PlacedNote(
-        Note note, List<String> lines, Shape shape, Rectangle2D box, Optional<Line2D> leader) {
+public record PlacedNote(Note note, List<String> lines, Shape shape, Rectangle2D box, Optional<Line2D> leader) {
     public PlacedNote {
         lines = List.copyOf(lines);
     }

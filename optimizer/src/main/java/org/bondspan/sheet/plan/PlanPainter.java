@@ -111,9 +111,7 @@ public final class PlanPainter {
         }
         g.setColor(palette.of(tint(note.note())));
         boolean numbered = note.shape() != PlacedNote.Shape.WORDS;
-        double top = numbered
-                ? box.getCenterY() + Typeface.capital(size) / 2
-                : box.getMinY() + 1.5 + 0.85 * size;
+        double top = numbered ? box.getCenterY() + Typeface.capital(size) / 2 : box.getMinY() + 1.5 + 0.85 * size;
         for (int i = 0; i < note.lines().size(); i++) {
             String line = note.lines().get(i);
             double x = numbered ? box.getCenterX() - Typeface.width(line, size) / 2 : box.getMinX() + 1.5;
@@ -125,8 +123,7 @@ public final class PlanPainter {
         Rectangle2D box = note.box();
         return switch (note.shape()) {
             case WORDS -> box;
-            case CIRCLE ->
-                new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight());
+            case CIRCLE -> new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight());
             case HEXAGON -> SymbolPainter.hexagon(box);
         };
     }

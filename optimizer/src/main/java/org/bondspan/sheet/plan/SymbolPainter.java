@@ -95,7 +95,8 @@ public final class SymbolPainter {
         g.setColor(paper);
         g.fill(circle);
         g.setColor(grey);
-        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {2.5f, 2f}, 0f));
+        g.setStroke(
+                new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {2.5f, 2f}, 0f));
         g.draw(circle);
         letters(letters, at, grey);
     }
@@ -105,7 +106,10 @@ public final class SymbolPainter {
         double more = 3;
         g.setStroke(new BasicStroke(1.8f));
         g.draw(new Rectangle2D.Double(
-                square.getX() - more, square.getY() - more, square.getWidth() + 2 * more, square.getHeight() + 2 * more));
+                square.getX() - more,
+                square.getY() - more,
+                square.getWidth() + 2 * more,
+                square.getHeight() + 2 * more));
     }
 
     private void crossed(Shape shape, Rectangle2D box, float width, Color colour) {

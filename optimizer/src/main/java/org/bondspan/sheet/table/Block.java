@@ -14,6 +14,11 @@ public record Block(List<Band> head, List<Band> rows) {
         return new Block(head, rows.subList(row, rows.size()));
     }
 
+    /** Height in one piece, in points. */
+    public double height() {
+        return headHeight() + rows.stream().mapToDouble(Band::height).sum();
+    }
+
     double headHeight() {
         return head.stream().mapToDouble(Band::height).sum();
     }

@@ -7,7 +7,8 @@ import java.util.List;
 
 /** Blocks set into columns, one after the other; what finds no room is left for another sheet. */
 public final class Flow {
-    private static final double GAP = 10;
+    /** Between two blocks of a column, in points. */
+    public static final double GAP = 10;
 
     private record Placed(Band band, double x, double y) {}
 
@@ -26,6 +27,17 @@ public final class Flow {
     public static Flow of(List<Block> blocks, List<Rectangle2D> columns) {
         Flow flow = new Flow(columns);
         blocks.stream().filter(block -> !block.rows().isEmpty()).forEach(flow::add);
+        return flow;
+    }
+
+    /** Each list of blocks into a column of its own; the columns are long enough. */
+    public static Flow inColumns(List<List<Block>> blocks, List<Rectangle2D> columns) {
+        Flow flow = new Flow(columns);
+        for (int i = 0; i < blocks.size(); i++) {
+            flow.column = i;
+            flow.y = columns.get(i).getMinY();
+            blocks.get(i).forEach(flow::add);
+        }
         return flow;
     }
 

@@ -20,8 +20,10 @@ public record SchedulePainter(double width, double size) {
         double[] widths = widths(schedule);
         List<Band> head = new ArrayList<>();
         head.add(title(schedule.title()));
-        if (schedule.headings().stream().anyMatch(heading -> !Schedule.words(heading).isEmpty())) {
-            head.add(row(schedule, schedule.headings().stream().map(Schedule::words).toList(), widths, Tint.GREY));
+        if (schedule.headings().stream()
+                .anyMatch(heading -> !Schedule.words(heading).isEmpty())) {
+            head.add(row(
+                    schedule, schedule.headings().stream().map(Schedule::words).toList(), widths, Tint.GREY));
         }
         return new Block(
                 head,
@@ -35,8 +37,7 @@ public record SchedulePainter(double width, double size) {
         double letters = size * 1.15;
         return new Painted(letters * 1.75, (g, x, y) -> {
             g.setColor(Palette.LIGHT.of(Tint.INK));
-            Typeface.draw(
-                    g, Typeface.printable(words.toUpperCase(Locale.ROOT)), x, y + letters * 1.05, letters);
+            Typeface.draw(g, Typeface.printable(words.toUpperCase(Locale.ROOT)), x, y + letters * 1.05, letters);
             g.setStroke(new BasicStroke(0.9f));
             g.draw(new Line2D.Double(x, y + letters * 1.38, x + width, y + letters * 1.38));
         });
