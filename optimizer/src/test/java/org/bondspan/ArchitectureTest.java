@@ -85,6 +85,7 @@ class ArchitectureTest {
                         "org.bondspan.cli..",
                         "org.bondspan.usecase..",
                         "org.bondspan.report..",
+                        "org.bondspan.sheet",
                         "org.bondspan.io",
                         "org.bondspan.units..",
                         "org.bondspan.finding..",

@@ -15,6 +15,9 @@ import org.bondspan.site.PlanPoint;
 final class DetailFinder {
     private static final int CROWD = 4;
 
+    /** Two symbols nearer than this, in points, cover each other. */
+    private static final double COVERING = 11;
+
     private DetailFinder() {}
 
     /**
@@ -35,10 +38,21 @@ final class DetailFinder {
             }
         }
         return crowds.stream()
-                .filter(crowd -> crowd.size() >= CROWD)
+                .filter(crowd -> crowd.size() >= CROWD || isCovering(crowd, COVERING / pointsPerNanometre))
                 .sorted(Comparator.comparingInt((List<PlanPoint> crowd) -> -crowd.size()))
                 .map(Bounds::around)
                 .toList();
+    }
+
+    private static boolean isCovering(List<PlanPoint> crowd, double near) {
+        return crowd.size() > 1
+                && crowd.stream()
+                        .skip(1)
+                        .anyMatch(place -> distance(place, crowd.get(0)) < near);
+    }
+
+    private static double distance(PlanPoint a, PlanPoint b) {
+        return Math.hypot((double) a.x() - b.x(), (double) a.y() - b.y());
     }
 
     private static List<PlanPoint> gather(PlanPoint first, Set<PlanPoint> free, double near) {
@@ -46,7 +60,7 @@ final class DetailFinder {
         for (int i = 0; i < crowd.size(); i++) {
             PlanPoint from = crowd.get(i);
             List<PlanPoint> close = free.stream()
-                    .filter(to -> Math.hypot((double) from.x() - to.x(), (double) from.y() - to.y()) < near)
+                    .filter(to -> distance(from, to) < near)
                     .toList();
             close.forEach(free::remove);
             crowd.addAll(close);

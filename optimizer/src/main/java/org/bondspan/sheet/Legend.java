@@ -27,7 +27,7 @@ import org.bondspan.sheet.table.SchedulePainter;
 
 /** Explains the lines and symbols that occur in a picture, and no others. */
 final class Legend {
-    private static final double SAMPLE = 46;
+    private static final double SAMPLE = 54;
 
     private final double size;
 

@@ -97,9 +97,11 @@ final class PlanViews {
             detail(crowds.get(i), split.details().get(i), String.valueOf((char) ('A' + i)), scale)
                     .ifPresent(details::add);
         }
-        List<Note> rest = picture.notes().stream()
+        List<Note> rest = new ArrayList<>();
+        details.forEach(view -> rest.add(callOut(view)));
+        picture.notes().stream()
                 .filter(note -> details.stream().noneMatch(view -> belongs(note, view.seen())))
-                .toList();
+                .forEach(rest::add);
         Rectangle2D frame = new Rectangle2D.Double(
                 split.plan().getX(),
                 split.plan().getY(),
@@ -187,6 +189,18 @@ final class PlanViews {
         return Optional.of(new View(plan, scale, letter, crowd));
     }
 
+    private static Note callOut(View detail) {
+        Bounds seen = detail.seen();
+        PlanPoint middle = new PlanPoint(
+                seen.west() + Math.round(seen.width() / 2), seen.south() + Math.round(seen.height() / 2));
+        return new Note(
+                "detail " + detail.letter(),
+                Layer.BUILDING,
+                Note.Kind.SERVICE,
+                List.of("SEE DETAIL " + detail.letter()),
+                List.of(middle));
+    }
+
     /** Whether all that a note may point to lies in a detail. */
     private static boolean belongs(Note note, Bounds seen) {
         return note.anchors().stream().allMatch(seen::contains);
@@ -223,6 +237,5 @@ final class PlanViews {
                 southwest.getY() - northeast.getY() + 2 * around);
         g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {6f, 3f}, 0f));
         g.draw(box);
-        Typeface.draw(g, "DETAIL " + detail.letter(), box.getX(), box.getY() - 0.35 * size, size);
     }
 }

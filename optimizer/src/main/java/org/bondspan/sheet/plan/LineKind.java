@@ -3,30 +3,28 @@ package org.bondspan.sheet.plan;
 import org.bondspan.layout.Role;
 import org.bondspan.units.WireSize;
 
-/** The lines of a plan, each with its pen and its words in the legend. */
+/** The lines of a plan, with their words in the legend. */
 public enum LineKind {
-    WALL("outline of the building", Pen.plain(Tint.INK, 2.0)),
-    BEAM("structural frame", Pen.plain(Tint.GREY, 0.9)),
-    BEAM_THAT_CARRIES_NOTHING("structural frame that carries nothing", Pen.plain(Tint.GREY, 0.9, 5f, 3f)),
-    PIPE("metal water piping, first part that may carry", Pen.lettered(Tint.PIPE, 2.6, "W")),
-    PIPE_THAT_CARRIES_NOTHING("water piping that may not carry", Pen.lettered(Tint.PIPE, 0.8, "W", 6f, 3f)),
-    RING("ground ring", Pen.plain(Tint.GREY, 1.2, 10f, 3f, 2f, 3f)),
-    INSTALLED("installed conductor", Pen.lettered(Tint.INK, 1.2, "E")),
-    FOOTING_REBAR("footing rebar, NOT PERMITTED as conductor", Pen.crossed(0.9, "R", 2f, 2.5f)),
-    GAS_PIPE("gas pipe, NOT PERMITTED as conductor", Pen.crossed(0.9, "G")),
-    ROOF_DECK("roof deck, NOT PERMITTED as conductor", Pen.crossed(0.9, "D", 7f, 3f)),
-    OTHER_METAL("other metal, NOT PERMITTED as conductor", Pen.crossed(0.9, "M", 9f, 3f, 2f, 3f)),
-    ALLOWED_COPPER("where new copper may run", Pen.plain(Tint.GREY, 0.6)),
-    GROUNDING_ELECTRODE_CONDUCTOR("grounding electrode conductor", conductor(Role.GROUNDING_ELECTRODE_CONDUCTOR)),
-    BONDING_JUMPER("bonding jumper", conductor(Role.BONDING_JUMPER)),
-    BONDING_CONDUCTOR("bonding conductor", conductor(Role.BONDING_CONDUCTOR));
+    WALL("outline of the building"),
+    BEAM("structural frame"),
+    BEAM_THAT_CARRIES_NOTHING("structural frame that carries nothing"),
+    PIPE("metal water piping that may carry"),
+    PIPE_THAT_CARRIES_NOTHING("water piping that may not carry"),
+    RING("ground ring"),
+    INSTALLED("installed conductor"),
+    FOOTING_REBAR("footing rebar, NOT PERMITTED to carry"),
+    GAS_PIPE("gas pipe, NOT PERMITTED to carry"),
+    ROOF_DECK("roof deck, NOT PERMITTED to carry"),
+    OTHER_METAL("other metal, NOT PERMITTED to carry"),
+    ALLOWED_COPPER("where new copper may run"),
+    GROUNDING_ELECTRODE_CONDUCTOR("grounding electrode conductor, GEC"),
+    BONDING_JUMPER("bonding jumper, BJ"),
+    BONDING_CONDUCTOR("bonding conductor, BC");
 
     private final String words;
-    private final Pen pen;
 
-    LineKind(String words, Pen pen) {
+    LineKind(String words) {
         this.words = words;
-        this.pen = pen;
     }
 
     /** What the legend says. */
@@ -36,7 +34,23 @@ public enum LineKind {
 
     /** For a conductor the pen of 3/0 AWG. */
     public Pen pen() {
-        return pen;
+        return switch (this) {
+            case WALL -> Pen.plain(Tint.INK, 1.8);
+            case BEAM -> Pen.plain(Tint.GREY, 0.9);
+            case BEAM_THAT_CARRIES_NOTHING -> Pen.plain(Tint.GREY, 0.9, 5f, 3f);
+            case PIPE -> Pen.lettered(Tint.PIPE, 2.6, "W");
+            case PIPE_THAT_CARRIES_NOTHING -> Pen.lettered(Tint.PIPE, 0.8, "W", 6f, 3f);
+            case RING -> Pen.plain(Tint.GREY, 1.2, 10f, 3f, 2f, 3f);
+            case INSTALLED -> Pen.lettered(Tint.INK, 1.2, "E");
+            case FOOTING_REBAR -> Pen.crossed(0.9, "R", 2f, 2.5f);
+            case GAS_PIPE -> Pen.crossed(0.9, "G");
+            case ROOF_DECK -> Pen.crossed(0.9, "D", 7f, 3f);
+            case OTHER_METAL -> Pen.crossed(0.9, "M", 9f, 3f, 2f, 3f);
+            case ALLOWED_COPPER -> Pen.plain(Tint.GREY, 0.6);
+            case GROUNDING_ELECTRODE_CONDUCTOR -> pen(Role.GROUNDING_ELECTRODE_CONDUCTOR, WireSize.AWG_3_0);
+            case BONDING_JUMPER -> pen(Role.BONDING_JUMPER, WireSize.AWG_3_0);
+            case BONDING_CONDUCTOR -> pen(Role.BONDING_CONDUCTOR, WireSize.AWG_3_0);
+        };
     }
 
     static LineKind of(Role role) {
@@ -47,18 +61,14 @@ public enum LineKind {
         };
     }
 
-    /** The larger the conductor, the heavier the line: 1.5 points up to 6 AWG, 4.2 from 250 kcmil on. */
+    /** The larger the conductor, the heavier the line: 1.5 points up to 6 AWG, 0.8 more for each doubling. */
     static Pen pen(Role role, WireSize size) {
-        Pen pen = conductor(role);
-        double above6 = Math.max(0, size.ordinal() - WireSize.AWG_6.ordinal());
-        return new Pen(pen.tint(), Math.min(4.2, 1.5 + 0.3 * above6), pen.dash(), pen.letter(), pen.crossed());
-    }
-
-    private static Pen conductor(Role role) {
+        double doublings = Math.log(size.circularMils() / (double) WireSize.AWG_6.circularMils()) / Math.log(2);
+        double width = 1.5 + 0.8 * Math.max(0, doublings);
         return switch (role) {
-            case GROUNDING_ELECTRODE_CONDUCTOR -> Pen.plain(Tint.GROUNDING_ELECTRODE_CONDUCTOR, 3.6);
-            case BONDING_JUMPER -> Pen.plain(Tint.BONDING_JUMPER, 3.6, 14f, 4f);
-            case BONDING_CONDUCTOR -> Pen.plain(Tint.BONDING_CONDUCTOR, 3.6, 9f, 3f, 2f, 3f);
+            case GROUNDING_ELECTRODE_CONDUCTOR -> Pen.plain(Tint.GROUNDING_ELECTRODE_CONDUCTOR, width);
+            case BONDING_JUMPER -> Pen.plain(Tint.BONDING_JUMPER, width, 14f, 4f);
+            case BONDING_CONDUCTOR -> Pen.plain(Tint.BONDING_CONDUCTOR, width, 9f, 3f, 2f, 3f);
         };
     }
 }

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 
 /** Paints lines with their dashes, letters and crosses. Lengths in points. */
 public final class LinePainter {
-    private static final double RHYTHM = 54;
+    private static final double RHYTHM = 48;
     private static final double LETTER = 6;
     private static final double CROSS = 2.2;
 
@@ -72,19 +72,17 @@ public final class LinePainter {
     private void crosses(Line2D piece) {
         g.setStroke(new BasicStroke(0.8f));
         double length = piece.getP1().distance(piece.getP2());
-        for (double along = RHYTHM / 2; along < length; along += RHYTHM / 2) {
-            if (Math.round(2 * along / RHYTHM) % 2 == 1) {
-                Point2D at = at(piece, along / length);
-                g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() - CROSS, at.getX() + CROSS, at.getY() + CROSS));
-                g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() + CROSS, at.getX() + CROSS, at.getY() - CROSS));
-            }
+        for (double along = RHYTHM / 4; along < length; along += RHYTHM) {
+            Point2D at = at(piece, along / length);
+            g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() - CROSS, at.getX() + CROSS, at.getY() + CROSS));
+            g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() + CROSS, at.getX() + CROSS, at.getY() - CROSS));
         }
     }
 
     private void letters(Pen pen, Line2D piece) {
         double length = piece.getP1().distance(piece.getP2());
         double width = Typeface.width(pen.letter(), LETTER);
-        for (double along = RHYTHM; along < length - 8; along += RHYTHM) {
+        for (double along = 0.75 * RHYTHM; along < length - 5; along += RHYTHM) {
             Point2D at = at(piece, along / length);
             g.setColor(palette.of(Tint.PAPER));
             g.fill(new Rectangle2D.Double(at.getX() - width / 2 - 1.2, at.getY() - 3.5, width + 2.4, 7));

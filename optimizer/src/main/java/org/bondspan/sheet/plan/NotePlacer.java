@@ -6,7 +6,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.bondspan.site.PlanPoint;
 
 /**
  * Finds places for notes: beside what they belong to, else further off with a leader, else as a number that a schedule
@@ -18,6 +17,11 @@ final class NotePlacer {
     private static final int DIRECTIONS = 16;
     private static final double LEADER_FROM = 12;
     private static final double PADDING = 1.5;
+
+    /** From the middle of a symbol, or from a line, to the nearest words. */
+    private static final double FROM_SYMBOL = 10;
+
+    private static final double FROM_LINE = 4;
 
     private final PlanView view;
     private final double size;
@@ -88,7 +92,7 @@ final class NotePlacer {
 
     private Optional<Candidate> best(Note note, double width, double height) {
         Optional<Candidate> best = Optional.empty();
-        double nearest = note.kind() == Note.Kind.CONDUCTOR || note.kind() == Note.Kind.PATH ? 4 : 10;
+        double nearest = isOfLine(note) ? FROM_LINE : FROM_SYMBOL;
         if (note.kind() == Note.Kind.PLACE) {
             best = inTheMiddle(note, width, height);
         }
@@ -97,10 +101,14 @@ final class NotePlacer {
                 return best;
             }
             for (int i = 0; i < note.anchors().size(); i++) {
-                best = better(best, note.anchors().get(i), nearest + ring, 2.0 * i, width, height);
+                best = better(best, note, i, nearest + ring, width, height);
             }
         }
         return best;
+    }
+
+    private static boolean isOfLine(Note note) {
+        return note.kind() == Note.Kind.CONDUCTOR || note.kind() == Note.Kind.PATH;
     }
 
     private Optional<Candidate> inTheMiddle(Note note, double width, double height) {
@@ -120,9 +128,11 @@ final class NotePlacer {
     }
 
     private Optional<Candidate> better(
-            Optional<Candidate> known, PlanPoint anchor, double distance, double extra, double width, double height) {
+            Optional<Candidate> known, Note note, int anchor, double distance, double width, double height) {
+        double clear = isOfLine(note) ? 0 : FROM_SYMBOL - 1.5;
+        double extra = 2.0 * anchor;
         Optional<Candidate> best = known;
-        Point2D at = view.of(anchor);
+        Point2D at = view.of(note.anchors().get(anchor));
         if (!view.frame().contains(at)) {
             return known;
         }
@@ -130,11 +140,11 @@ final class NotePlacer {
             double angle = 2 * Math.PI * d / DIRECTIONS;
             Rectangle2D box = beside(at, distance, angle, width, height);
             double least = distance + extra;
-            if (best.isPresent() && best.get().cost() <= least || !isFree(box)) {
+            if ((best.isPresent() && best.get().cost() <= least) || !isFree(box)) {
                 continue;
             }
-            Optional<Line2D> leader = leader(at, box);
-            if (leader.isPresent() && taken.isCrossedBy(shortened(leader.get()))) {
+            Optional<Line2D> leader = leader(at, box, clear);
+            if (leader.isPresent() && taken.isCrossedBy(leader.get())) {
                 continue;
             }
             double cost = least
@@ -148,17 +158,6 @@ final class NotePlacer {
         return best;
     }
 
-    /** The part of a leader that is clear of the symbol it comes from. */
-    private static Line2D shortened(Line2D leader) {
-        double length = leader.getP1().distance(leader.getP2());
-        double share = Math.min(0.9, 9.5 / length);
-        return new Line2D.Double(
-                leader.getX1() + share * (leader.getX2() - leader.getX1()),
-                leader.getY1() + share * (leader.getY2() - leader.getY1()),
-                leader.getX2(),
-                leader.getY2());
-    }
-
     private static Rectangle2D beside(Point2D at, double distance, double angle, double width, double height) {
         double x = at.getX() + distance * Math.cos(angle);
         double y = at.getY() + distance * Math.sin(angle);
@@ -167,11 +166,16 @@ final class NotePlacer {
         return new Rectangle2D.Double(left, top, width, height);
     }
 
-    private static Optional<Line2D> leader(Point2D at, Rectangle2D box) {
+    /** From the edge of the symbol, or from the line itself, to the nearest place of the box. */
+    private static Optional<Line2D> leader(Point2D at, Rectangle2D box, double clear) {
         double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), at.getX()));
         double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), at.getY()));
-        return at.distance(x, y) < LEADER_FROM
-                ? Optional.empty()
-                : Optional.of(new Line2D.Double(at.getX(), at.getY(), x, y));
+        double length = at.distance(x, y);
+        if (length < LEADER_FROM) {
+            return Optional.empty();
+        }
+        double share = clear / length;
+        return Optional.of(
+                new Line2D.Double(at.getX() + share * (x - at.getX()), at.getY() + share * (y - at.getY()), x, y));
     }
 }

@@ -96,7 +96,6 @@ public final class PlanPainter {
             g.setColor(palette.of(Tint.INK));
             g.setStroke(new BasicStroke(0.4f));
             g.draw(leader);
-            g.fill(new Ellipse2D.Double(leader.getX1() - 1, leader.getY1() - 1, 2, 2));
         });
     }
 
