@@ -308,8 +308,10 @@ public final class RouteDocument {
                 "Not checked",
                 List.of("~what one site file cannot tell"),
                 layout.notChecked().stream().map(List::of).toList());
-        heading("Cautions");
-        layout.cautions().forEach(caution -> parts.add(new Part.Paragraph(caution)));
+        table(
+                "Cautions",
+                List.of("~of every answer"),
+                layout.cautions().stream().map(List::of).toList());
         table(
                 "Input and program",
                 List.of("~what", "~value"),

@@ -45,10 +45,7 @@ final class DetailFinder {
     }
 
     private static boolean isCovering(List<PlanPoint> crowd, double near) {
-        return crowd.size() > 1
-                && crowd.stream()
-                        .skip(1)
-                        .anyMatch(place -> distance(place, crowd.get(0)) < near);
+        return crowd.size() > 1 && crowd.stream().skip(1).anyMatch(place -> distance(place, crowd.get(0)) < near);
     }
 
     private static double distance(PlanPoint a, PlanPoint b) {
@@ -59,9 +56,8 @@ final class DetailFinder {
         List<PlanPoint> crowd = new ArrayList<>(List.of(first));
         for (int i = 0; i < crowd.size(); i++) {
             PlanPoint from = crowd.get(i);
-            List<PlanPoint> close = free.stream()
-                    .filter(to -> distance(from, to) < near)
-                    .toList();
+            List<PlanPoint> close =
+                    free.stream().filter(to -> distance(from, to) < near).toList();
             close.forEach(free::remove);
             crowd.addAll(close);
         }

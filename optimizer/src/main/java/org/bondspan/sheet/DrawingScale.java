@@ -12,6 +12,7 @@ import org.bondspan.units.LengthUnit;
  * @param words as the sheet says it
  */
 record DrawingScale(double denominator, String words) {
+    private static final double ROUNDING = 1e-9;
     private static final double NANOMETRES_PER_POINT = 25_400_000.0 / 72;
 
     /** The usual scales of that unit, the largest first; they go on for sites of any size. */
@@ -77,7 +78,7 @@ record DrawingScale(double denominator, String words) {
         return (width, height, paperWidth, paperHeight) -> {
             double least = leastDenominator(width, height, paperWidth, paperHeight);
             return scales.stream()
-                    .filter(scale -> scale.denominator() >= least)
+                    .filter(scale -> scale.denominator() >= least * (1 - ROUNDING))
                     .findFirst()
                     .orElse(scales.get(scales.size() - 1));
         };

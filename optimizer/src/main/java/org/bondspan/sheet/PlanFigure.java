@@ -25,7 +25,7 @@ public final class PlanFigure implements Drawing {
     private static final double WIDTH = 800;
     private static final double SIZE = 9;
     private static final double GAP = 16;
-    private static final int COLUMNS = 2;
+    private static final int COLUMNS = 3;
 
     private final SheetContent content;
     private final Level level;
@@ -40,12 +40,15 @@ public final class PlanFigure implements Drawing {
         this.views = views(picture, content.site().lengthUnit());
         double top = views.room().getMaxY() + GAP;
         SchedulePainter painter = new SchedulePainter((WIDTH - GAP * (COLUMNS + 1)) / COLUMNS, SIZE);
-        List<Block> left = List.of(Legend.of(picture, painter));
+        Block legend = Legend.of(picture, painter);
+        int half = (legend.rows().size() + 1) / 2;
+        List<Block> left = List.of(legend.upTo(half));
+        List<Block> middle = List.of(legend.from(half));
         List<Block> right = right(painter);
         double tall = Math.max(tall(left), tall(right));
         this.height = top + tall + GAP;
         List<Rectangle2D> columns = columns(painter.width(), top, tall);
-        this.below = Flow.inColumns(List.of(left, right), columns);
+        this.below = Flow.inColumns(List.of(left, middle, right), columns);
     }
 
     /** The figure of a level of the site. */
@@ -75,7 +78,7 @@ public final class PlanFigure implements Drawing {
 
     private static PlanViews views(Picture picture, LengthUnit unit) {
         Bounds bounds = picture.bounds();
-        double around = 10 * SIZE;
+        double around = PlanViews.around(SIZE);
         double inner = (WIDTH - 2 * GAP - around) * bounds.height() / Math.max(1, bounds.width());
         double plan = Math.min(WIDTH, Math.max(12 * SIZE, inner)) + around + 5 * SIZE;
         PlanViews alone = set(picture, unit, plan);

@@ -52,9 +52,19 @@ public final class PlanSheets {
         return new PlanSheets(content, size, level).list();
     }
 
+    /** The plan of a level as it stands on its sheet. */
+    static PlanViews views(SheetContent content, Level level, SheetSize size) {
+        PlanSheets sheets = new PlanSheets(content, size, level);
+        return sheets.views(sheets.best());
+    }
+
+    private PlanViews views(Arrangement arrangement) {
+        return PlanViews.of(picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text());
+    }
+
     private List<Drawing> list() {
         Arrangement arrangement = best();
-        PlanViews views = PlanViews.of(picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text());
+        PlanViews views = views(arrangement);
         List<Block> all = new ArrayList<>(blocks);
         Schedule numbered = Schedules.numbered(views.numbered());
         all.add(new SchedulePainter(size.column(), size.text()).block(numbered));
@@ -124,7 +134,8 @@ public final class PlanSheets {
     }
 
     private double cost(Arrangement arrangement) {
-        double denominator = PlanViews.scale(picture, scales, arrangement.plan(), size.text())
+        double denominator = PlanViews.scaleOf(
+                        picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text())
                 .denominator();
         boolean fits = Flow.of(blocks, arrangement.columns()).left().isEmpty();
         return fits ? denominator : WORTH_ANOTHER_SHEET * denominator;

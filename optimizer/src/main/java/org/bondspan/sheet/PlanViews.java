@@ -17,7 +17,6 @@ import org.bondspan.sheet.plan.PlacedPlan;
 import org.bondspan.sheet.plan.PlanPainter;
 import org.bondspan.sheet.plan.PlanView;
 import org.bondspan.sheet.plan.Tint;
-import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.units.LengthUnit;
 
@@ -29,6 +28,9 @@ final class PlanViews {
     private static final int MOST_DETAILS = 3;
     private static final double NEAR = 30;
     private static final double LARGER = 1.9;
+
+    /** From the outermost symbols of a detail to the box that marks it, in sizes of letters. */
+    private static final double CALL_OUT = 1.4;
 
     /** A view with its scale; details have letters. */
     record View(PlacedPlan plan, DrawingScale scale, String letter, Bounds seen) {}
@@ -55,10 +57,16 @@ final class PlanViews {
         return views;
     }
 
-    /** The scale that the plan would have in so much room, details left aside. */
-    static DrawingScale scale(Picture picture, DrawingScale.Choice scales, Rectangle2D room, double size) {
+    /** The scale that the plan has in so much room, with its details beside it. */
+    static DrawingScale scaleOf(
+            Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        Split split = new PlanViews(picture, unit, scales, room, size).split();
+        return scale(picture, scales, split.plan(), size);
+    }
+
+    private static DrawingScale scale(Picture picture, DrawingScale.Choice scales, Rectangle2D room, double size) {
         Bounds bounds = picture.bounds();
-        double around = 2 * 5 * size;
+        double around = around(size);
         return scales.fitting(
                 bounds.width(),
                 bounds.height(),
@@ -66,9 +74,19 @@ final class PlanViews {
                 Math.max(10, room.getHeight() - around - 4.2 * size));
     }
 
+    /** Room kept free for words about a plan, both sides together. */
+    static double around(double size) {
+        return 9 * size;
+    }
+
     /** Words that found no room in any view. */
     List<Note> numbered() {
         return numbered;
+    }
+
+    /** The plan, then its details. */
+    List<PlacedPlan> plans() {
+        return views.stream().map(View::plan).toList();
     }
 
     Rectangle2D room() {
@@ -88,9 +106,14 @@ final class PlanViews {
         return views.get(0).scale();
     }
 
+    private Split split() {
+        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
+        return crowds.isEmpty() ? new Split(room, List.of()) : split(crowds.size());
+    }
+
     private void set() {
         List<Bounds> crowds = crowds(scale(picture, scales, room, size));
-        Split split = crowds.isEmpty() ? new Split(room, List.of()) : split(crowds.size());
+        Split split = split();
         DrawingScale scale = scale(picture, scales, split.plan(), size);
         List<View> details = new ArrayList<>();
         for (int i = 0; i < split.details().size(); i++) {
@@ -98,7 +121,6 @@ final class PlanViews {
                     .ifPresent(details::add);
         }
         List<Note> rest = new ArrayList<>();
-        details.forEach(view -> rest.add(callOut(view)));
         picture.notes().stream()
                 .filter(note -> details.stream().noneMatch(view -> belongs(note, view.seen())))
                 .forEach(rest::add);
@@ -108,7 +130,10 @@ final class PlanViews {
                 split.plan().getWidth(),
                 split.plan().getHeight() - 4.2 * size);
         PlanView view = PlanView.centred(frame, scale.pointsPerNanometre(), picture.bounds());
-        PlacedPlan plan = PlacedPlan.of(picture, view, rest, size, numbered.size() + 1);
+        details.forEach(detail -> rest.add(0, callOut(detail, scale)));
+        List<Rectangle2D> boxes =
+                details.stream().map(detail -> callOutBox(view, detail)).toList();
+        PlacedPlan plan = PlacedPlan.of(picture, view, rest, boxes, size, numbered.size() + 1);
         numbered.addAll(plan.numbered());
         views.add(new View(plan, scale, "", picture.bounds()));
         views.addAll(details);
@@ -127,7 +152,7 @@ final class PlanViews {
     }
 
     private double detailHeight() {
-        return Math.min(42 * size, room.getHeight() / 2.5);
+        return Math.min(32 * size, room.getHeight() / 2.5);
     }
 
     private record Split(Rectangle2D plan, List<Rectangle2D> details) {}
@@ -184,21 +209,9 @@ final class PlanViews {
         PlanView view = PlanView.centred(frame, scale.pointsPerNanometre(), crowd);
         List<Note> notes =
                 picture.notes().stream().filter(note -> belongs(note, crowd)).toList();
-        PlacedPlan plan = PlacedPlan.of(picture, view, notes, size, numbered.size() + 1);
+        PlacedPlan plan = PlacedPlan.of(picture, view, notes, List.of(), size, numbered.size() + 1);
         numbered.addAll(plan.numbered());
         return Optional.of(new View(plan, scale, letter, crowd));
-    }
-
-    private static Note callOut(View detail) {
-        Bounds seen = detail.seen();
-        PlanPoint middle = new PlanPoint(
-                seen.west() + Math.round(seen.width() / 2), seen.south() + Math.round(seen.height() / 2));
-        return new Note(
-                "detail " + detail.letter(),
-                Layer.BUILDING,
-                Note.Kind.SERVICE,
-                List.of("SEE DETAIL " + detail.letter()),
-                List.of(middle));
     }
 
     /** Whether all that a note may point to lies in a detail. */
@@ -224,18 +237,38 @@ final class PlanViews {
 
     /** Shows in the plan what a detail enlarges. */
     private void callOut(Graphics2D g, View detail) {
-        PlanView plan = views.get(0).plan().view();
+        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {6f, 3f}, 0f));
+        g.draw(callOutBox(views.get(0).plan().view(), detail));
+    }
+
+    private Rectangle2D callOutBox(PlanView plan, View detail) {
         Point2D southwest =
                 plan.of(new PlanPoint(detail.seen().west(), detail.seen().south()));
         Point2D northeast =
                 plan.of(new PlanPoint(detail.seen().east(), detail.seen().north()));
-        double around = 1.4 * size;
-        Rectangle2D box = new Rectangle2D.Double(
+        double around = CALL_OUT * size;
+        return new Rectangle2D.Double(
                 southwest.getX() - around,
                 northeast.getY() - around,
                 northeast.getX() - southwest.getX() + 2 * around,
                 southwest.getY() - northeast.getY() + 2 * around);
-        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {6f, 3f}, 0f));
-        g.draw(box);
+    }
+
+    /** Points to the middles of the sides of the box that marks the detail. */
+    private Note callOut(View detail, DrawingScale scale) {
+        Bounds seen = detail.seen();
+        long around = Math.round(CALL_OUT * size / scale.pointsPerNanometre());
+        long x = seen.west() + Math.round(seen.width() / 2);
+        long y = seen.south() + Math.round(seen.height() / 2);
+        return new Note(
+                "detail " + detail.letter(),
+                Layer.BUILDING,
+                Note.Kind.CONDUCTOR,
+                List.of("SEE DETAIL " + detail.letter()),
+                List.of(
+                        new PlanPoint(seen.east() + around, y),
+                        new PlanPoint(seen.west() - around, y),
+                        new PlanPoint(x, seen.north() + around),
+                        new PlanPoint(x, seen.south() - around)));
     }
 }

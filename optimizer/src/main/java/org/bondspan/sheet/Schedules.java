@@ -93,7 +93,7 @@ final class Schedules {
         }
         layout.copper().ifPresent(copper -> {
             rows.add(List.of("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
-            rows.add(List.of("to buy, waste included", Numbers.print(copper.purchaseLength(), unit), ""));
+            rows.add(List.of("with waste", Numbers.print(copper.purchaseLength(), unit), ""));
         });
         return new Schedule("Totals of the whole site", List.of("size", ">length", ">weight"), rows);
     }

@@ -80,7 +80,8 @@ public final class WhatExclusionsCost {
     private static Site furtherIn(Site site, WaterPiping pipe) {
         List<SitePath> paths = site.paths().stream()
                 .map(path -> path instanceof WaterPiping other
-                        ? exposed(other, other.id().equals(pipe.id()) || site.qualifiedPersonsOnly() && other.exposed())
+                        ? exposed(
+                                other, other.id().equals(pipe.id()) || (site.qualifiedPersonsOnly() && other.exposed()))
                         : path)
                 .toList();
         return with(site, paths, true);

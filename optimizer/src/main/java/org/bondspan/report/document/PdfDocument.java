@@ -25,6 +25,7 @@ public final class PdfDocument {
     private static final double HEIGHT = 792;
     private static final double MARGIN = 54;
     private static final double TEXT = 8.5;
+    private static final double TALLEST_FIGURE = 530;
 
     private final Document document;
     private final SchedulePainter painter = new SchedulePainter(WIDTH - 2 * MARGIN, TEXT);
@@ -96,7 +97,7 @@ public final class PdfDocument {
     }
 
     private Band figure(Drawing drawing) {
-        double scale = Math.min(painter.width() / drawing.width(), (HEIGHT - 2 * MARGIN - 40) / drawing.height());
+        double scale = Math.min(painter.width() / drawing.width(), TALLEST_FIGURE / drawing.height());
         return new Painted(drawing.height() * scale, (g, x, y) -> {
             AffineTransform before = g.getTransform();
             g.translate(x, y);

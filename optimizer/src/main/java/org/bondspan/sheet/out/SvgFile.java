@@ -47,10 +47,11 @@ public final class SvgFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        // Faces of the same widths, for those who have no Liberation Sans.
+        // Faces of the same widths, for those who have no Liberation Sans; no document type, which readers would fetch.
         return out.toString()
                 .replace("'" + Typeface.FAMILY + "'", "'" + Typeface.FAMILY + "', Arial, Helvetica, sans-serif")
-                .replace("\r\n", "\n");
+                .replace("\r\n", "\n")
+                .replaceFirst("<!DOCTYPE[^>]*>\\s*", "");
     }
 
     private static Document document() {

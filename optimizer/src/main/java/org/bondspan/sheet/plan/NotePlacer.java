@@ -32,22 +32,24 @@ final class NotePlacer {
     private final List<PlacedNote> placed = new ArrayList<>();
     private final List<Note> numbered = new ArrayList<>();
 
-    private NotePlacer(Picture picture, PlanView view, double size, int firstNumber) {
+    private NotePlacer(Picture picture, PlanView view, List<Rectangle2D> reserved, double size, int firstNumber) {
         this.view = view;
         this.size = size;
         this.firstNumber = firstNumber;
         this.lines = new PaperLines(picture, view);
         lines.symbols().forEach(taken::add);
+        reserved.forEach(taken::add);
     }
 
-    /**
-     * Places notes of a picture.
-     *
-     * @param size of the letters, in points
-     * @param firstNumber of the first note that becomes a number
-     */
-    static PlacedPlan place(Picture picture, PlanView view, List<Note> notes, double size, int firstNumber) {
-        NotePlacer placer = new NotePlacer(picture, view, size, firstNumber);
+    /** Places notes as {@link PlacedPlan#of} has it. */
+    static PlacedPlan place(
+            Picture picture,
+            PlanView view,
+            List<Note> notes,
+            List<Rectangle2D> reserved,
+            double size,
+            int firstNumber) {
+        NotePlacer placer = new NotePlacer(picture, view, reserved, size, firstNumber);
         notes.forEach(placer::place);
         return new PlacedPlan(picture, view, placer.placed, firstNumber, placer.numbered);
     }
@@ -129,7 +131,7 @@ final class NotePlacer {
 
     private Optional<Candidate> better(
             Optional<Candidate> known, Note note, int anchor, double distance, double width, double height) {
-        double clear = isOfLine(note) ? 0 : FROM_SYMBOL - 1.5;
+        double clear = isOfLine(note) ? 0 : FROM_SYMBOL + 1.5;
         double extra = 2.0 * anchor;
         Optional<Candidate> best = known;
         Point2D at = view.of(note.anchors().get(anchor));

@@ -9,6 +9,7 @@ import java.util.List;
 /** What of a picture is in the way of words, on paper. */
 final class PaperLines {
     private final SegmentGrid conductors = new SegmentGrid();
+    private final SegmentGrid walls = new SegmentGrid();
     private final SegmentGrid others = new SegmentGrid();
     private final List<Rectangle2D> symbols = new ArrayList<>();
 
@@ -17,11 +18,18 @@ final class PaperLines {
             if (item instanceof Item.Mark mark) {
                 addSymbol(mark, view.of(mark.at()));
             } else if (item instanceof Item.Run run) {
-                addLines(item, run.layer() == Layer.CONDUCTORS ? conductors : others, view);
+                addLines(item, grid(run), view);
             } else {
                 addLines(item, others, view);
             }
         }
+    }
+
+    private SegmentGrid grid(Item.Run run) {
+        if (run.layer() == Layer.CONDUCTORS) {
+            return conductors;
+        }
+        return run.kind() == LineKind.WALL ? walls : others;
     }
 
     private void addSymbol(Item.Mark mark, Point2D at) {
@@ -55,8 +63,8 @@ final class PaperLines {
         return conductors.crossing(line);
     }
 
-    /** The thin lines that words would stand on. */
+    /** The lines that words would stand on; a wall counts for several. */
     double cost(Rectangle2D box) {
-        return others.crossing(box);
+        return others.crossing(box) + 4.0 * walls.crossing(box);
     }
 }

@@ -1,5 +1,6 @@
 package org.bondspan.sheet.plan;
 
+import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
@@ -17,10 +18,17 @@ public record PlacedPlan(Picture picture, PlanView view, List<PlacedNote> notes,
     /**
      * Places notes of a picture, in their order.
      *
+     * @param reserved where no note may stand, in points
      * @param size of the letters, in points
      * @param firstNumber of the first note that becomes a number
      */
-    public static PlacedPlan of(Picture picture, PlanView view, List<Note> notes, double size, int firstNumber) {
-        return NotePlacer.place(picture, view, notes, size, firstNumber);
+    public static PlacedPlan of(
+            Picture picture,
+            PlanView view,
+            List<Note> notes,
+            List<Rectangle2D> reserved,
+            double size,
+            int firstNumber) {
+        return NotePlacer.place(picture, view, notes, reserved, size, firstNumber);
     }
 }

@@ -9,8 +9,13 @@ public record Block(List<Band> head, List<Band> rows) {
         rows = List.copyOf(rows);
     }
 
+    /** The first so many rows. */
+    public Block upTo(int row) {
+        return new Block(head, rows.subList(0, row));
+    }
+
     /** What is left after so many rows. */
-    Block from(int row) {
+    public Block from(int row) {
         return new Block(head, rows.subList(row, rows.size()));
     }
 

@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.Tint;
@@ -52,34 +53,30 @@ public record SchedulePainter(double width, double size) {
         });
     }
 
+    /** Narrow columns as wide as their words, within a limit; the rest is shared by what the wide ones hold. */
     private double[] widths(Schedule schedule) {
         int columns = schedule.headings().size();
         double[] widths = new double[columns];
-        double used = GAP * (columns - 1);
-        long wide = schedule.headings().stream().filter(Schedule::isWide).count();
+        double[] weights = new double[columns];
+        double room = width - GAP * (columns - 1);
         for (int i = 0; i < columns; i++) {
-            if (!Schedule.isWide(schedule.headings().get(i))) {
-                double natural = schedule.column(i).stream()
-                        .mapToDouble(words -> Typeface.width(Typeface.printable(words), size))
-                        .max()
-                        .orElse(0);
-                widths[i] = wide == 0 && columns < 3 ? natural : Math.min(natural, LARGEST_SHARE * width);
-                used += widths[i];
-            }
-        }
-        for (int i = 0; i < columns; i++) {
+            double natural = schedule.column(i).stream()
+                    .mapToDouble(words -> Typeface.width(Typeface.printable(words), size))
+                    .max()
+                    .orElse(0);
             if (Schedule.isWide(schedule.headings().get(i))) {
-                widths[i] = Math.max((width - used) / wide, 0.18 * width);
+                weights[i] = Math.sqrt(Math.min(natural, 3 * width)) + 1;
+            } else {
+                widths[i] = columns < 3 ? Math.min(natural, 0.7 * width) : Math.min(natural, LARGEST_SHARE * width);
             }
         }
-        double sum = IntStream.range(0, columns).mapToDouble(i -> widths[i]).sum() + GAP * (columns - 1);
-        if (sum > width) {
-            double factor = (width - GAP * (columns - 1)) / (sum - GAP * (columns - 1));
-            for (int i = 0; i < columns; i++) {
-                widths[i] *= factor;
-            }
+        double wide = Math.max(room - DoubleStream.of(widths).sum(), 0.3 * width);
+        double all = DoubleStream.of(weights).sum();
+        for (int i = 0; i < columns && all > 0; i++) {
+            widths[i] += wide * weights[i] / all;
         }
-        return widths;
+        double factor = Math.min(1, room / DoubleStream.of(widths).sum());
+        return DoubleStream.of(widths).map(column -> column * factor).toArray();
     }
 
     private Band row(Schedule schedule, List<String> cells, double[] widths, Tint tint) {
