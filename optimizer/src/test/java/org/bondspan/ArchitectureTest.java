@@ -75,6 +75,32 @@ class ArchitectureTest {
     }
 
     @Test
+    void drawingsAreMadeFromTheModelAlone() {
+        classes()
+                .that()
+                .resideInAPackage("org.bondspan.sheet..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.bondspan.sheet..",
+                        "org.bondspan.site..",
+                        "org.bondspan.layout..",
+                        "org.bondspan.finding..",
+                        "org.bondspan.code..",
+                        "org.bondspan.units..",
+                        "org.apache.batik.svggen..",
+                        "org.apache.pdfbox..",
+                        "de.rototor.pdfbox..",
+                        "org.w3c.dom..",
+                        "java..",
+                        "javax.imageio..",
+                        "javax.xml..",
+                        "org.jspecify..")
+                .because("screen, paper and tests draw whatever answer they have")
+                .check(BONDSPAN);
+    }
+
+    @Test
     void theCommandLineOnlyReadsAsksAndPrints() {
         classes()
                 .that()
@@ -85,6 +111,7 @@ class ArchitectureTest {
                         "org.bondspan.cli..",
                         "org.bondspan.usecase..",
                         "org.bondspan.report..",
+                        "org.bondspan.sheet",
                         "org.bondspan.io",
                         "org.bondspan.units..",
                         "org.bondspan.finding..",

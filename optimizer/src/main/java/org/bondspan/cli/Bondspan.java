@@ -98,13 +98,16 @@ public final class Bondspan implements Runnable {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Bondspan.class.getPackage().getImplementationVersion();
             String editions = Arrays.stream(CodeEdition.values())
                     .map(edition -> String.valueOf(edition.year()))
                     .collect(Collectors.joining(", "));
-            return new String[] {
-                "Bondspan " + (version == null ? "(not packaged)" : version), "NFPA 70 editions " + editions
-            };
+            return new String[] {name(), "NFPA 70 editions " + editions};
+        }
+
+        /** Name and version, as files bear them. */
+        static String name() {
+            String version = Bondspan.class.getPackage().getImplementationVersion();
+            return "Bondspan " + (version == null ? "(not packaged)" : version);
         }
     }
 }

@@ -3,10 +3,10 @@ package org.bondspan.cli;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
+import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
 import org.bondspan.report.RouteText;
-import org.bondspan.site.Site;
 import org.bondspan.usecase.RouteSite;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -39,6 +39,9 @@ final class RouteCommand implements Callable<Integer> {
     @Option(names = "--json", description = "print the result as JSON (see schema result) instead of text")
     private boolean json;
 
+    @Mixin
+    private OutOptions out;
+
     RouteCommand(Streams streams) {
         this.streams = streams;
     }
@@ -46,8 +49,10 @@ final class RouteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkObjective();
-        Site read = site.read(streams);
-        Layout layout = RouteSite.of(read);
+        out.check();
+        SiteFile read = site.readFile(streams);
+        Layout layout = RouteSite.of(read.site());
+        out.write(read, site.stem(), layout, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
         boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());
         return found ? Exit.FOUND : Exit.CLEAN;

@@ -2,7 +2,7 @@ package org.bondspan.cli;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import org.bondspan.io.SiteReader;
+import org.bondspan.io.SiteFile;
 import org.bondspan.site.Site;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,13 +21,27 @@ final class SiteArgument {
 
     /** Throws what the reader throws. */
     Site read(Streams streams) {
+        return readFile(streams).site();
+    }
+
+    /** The site with the fingerprint of its text. Throws what the reader throws. */
+    SiteFile readFile(Streams streams) {
         if (site.equals(STANDARD_INPUT)) {
-            return SiteReader.read(streams.in(), "standard input");
+            return SiteFile.read(streams.in(), "standard input");
         }
         try {
-            return SiteReader.read(Path.of(site));
+            return SiteFile.read(Path.of(site));
         } catch (InvalidPathException e) {
             throw new CommandLine.ParameterException(command.commandLine(), "SITE is not the name of a file: " + site);
         }
+    }
+
+    /** The name of the file without its endings, for naming others after it; {@code site} for standard input. */
+    String stem() {
+        Path name = Path.of(site).getFileName();
+        String stem = site.equals(STANDARD_INPUT) || name == null
+                ? ""
+                : name.toString().replaceFirst("(\\.site)?\\.json$", "");
+        return stem.isEmpty() ? "site" : stem;
     }
 }

@@ -3,12 +3,18 @@ package org.bondspan.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.bondspan.report.DictionaryText;
+import org.bondspan.io.SiteFile;
+import org.bondspan.sheet.PlanFigure;
+import org.bondspan.sheet.SheetContent;
+import org.bondspan.sheet.out.SvgFile;
+import org.bondspan.usecase.RouteSite;
 import org.junit.jupiter.api.Test;
 
 /** What README shows is what the program does. */
@@ -64,6 +70,31 @@ class ReadmeTest {
                     .map(match -> match.group(1));
             assertThat(links).allSatisfy(link -> assertThat(ROOT.resolve(link)).exists());
         }
+    }
+
+    /** The words are compared, not the bytes: faces and their widths vary a little from one Java to the next. */
+    @Test
+    void thePictureIsTheOneDrawnOfTheSample() throws IOException {
+        Path file = ROOT.resolve("samples/hall-timber.svg");
+        SiteFile site = SiteFile.read(Path.of(Run.sample("hall-timber")));
+        SheetContent content =
+                new SheetContent(site.site(), RouteSite.of(site.site()), site.digest(), Bondspan.Version.name());
+        byte[] drawn = SvgFile.of(PlanFigure.of(content, site.site().levels().get(0)));
+        if ("update".equals(System.getProperty("golden"))) {
+            Files.write(file, drawn);
+        }
+
+        assertThat(words(Files.readString(file)))
+                .isNotEmpty()
+                .containsExactlyInAnyOrderElementsOf(words(new String(drawn, StandardCharsets.UTF_8)));
+    }
+
+    private static List<String> words(String svg) {
+        return Pattern.compile("<text[^>]*>([^<]*)</text")
+                .matcher(svg)
+                .results()
+                .map(match -> match.group(1))
+                .toList();
     }
 
     @Test

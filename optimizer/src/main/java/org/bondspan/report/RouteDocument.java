@@ -1,0 +1,339 @@
+package org.bondspan.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.bondspan.code.Rule;
+import org.bondspan.finding.Finding;
+import org.bondspan.layout.BondState;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.Copper;
+import org.bondspan.layout.ElectrodeState;
+import org.bondspan.layout.Excluded;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Link;
+import org.bondspan.layout.Protection;
+import org.bondspan.report.document.Document;
+import org.bondspan.report.document.Part;
+import org.bondspan.sheet.PlanFigure;
+import org.bondspan.sheet.SheetContent;
+import org.bondspan.sheet.table.Schedule;
+import org.bondspan.site.Evidence;
+import org.bondspan.site.Level;
+import org.bondspan.units.Length;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Numbers;
+import org.bondspan.usecase.ExclusionCost;
+
+/** The report of a routed site, for the one who reviews it: what, where, how each size was found, what was left out. */
+public final class RouteDocument {
+    private final SheetContent content;
+    private final Layout layout;
+    private final LengthUnit unit;
+    private final Places places;
+    private final List<ExclusionCost> costs;
+    private final List<Part> parts = new ArrayList<>();
+
+    private RouteDocument(SheetContent content, List<ExclusionCost> costs) {
+        this.content = content;
+        this.layout = content.layout();
+        this.unit = layout.lengthUnit();
+        this.places = new Places(unit);
+        this.costs = costs;
+    }
+
+    /** The report; {@code costs} says what each path that may not carry costs in copper. */
+    public static Document of(SheetContent content, List<ExclusionCost> costs) {
+        RouteDocument report = new RouteDocument(content, costs);
+        report.write();
+        String adoption = content.site().adoption();
+        return new Document(
+                content.site().name() + ": grounding electrode interconnection",
+                "NFPA 70, " + report.layout.codeEdition().year() + " edition. "
+                        + (adoption.isEmpty() ? "Adoption and local amendments not stated." : adoption + "."),
+                report.parts);
+    }
+
+    private void write() {
+        parts.add(new Part.Verdict(verdict()));
+        if (!content.site().note().isEmpty()) {
+            parts.add(new Part.Paragraph(content.site().note()));
+        }
+        for (Level level : content.site().levels()) {
+            heading("Plan, level " + level.id());
+            parts.add(new Part.Figure(PlanFigure.of(content, level)));
+        }
+        copper();
+        conductors();
+        sizes();
+        links();
+        joints();
+        things();
+        excluded();
+        findings();
+        closing();
+    }
+
+    private String verdict() {
+        String verdict = switch (layout.status()) {
+            case LEAST -> "Least copper, proven: " + amounts() + ".";
+            case BEST_FOUND ->
+                "Best found, not proven least: " + amounts() + ", at most " + Numbers.print(layout.gapPercent())
+                        + " % above the least.";
+            case IMPOSSIBLE -> "Impossible: the site as drawn gives no lawful way to all that must be connected.";
+        };
+        long violations = SharedSections.violations(layout.findings());
+        return violations == 0
+                ? verdict
+                : verdict + " " + SharedSections.count(violations, "violation") + " to mend, see Findings.";
+    }
+
+    private String amounts() {
+        Copper copper = layout.copper().orElseThrow();
+        return Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit);
+    }
+
+    private void copper() {
+        List<List<String>> rows = new ArrayList<>();
+        layout.sizes()
+                .forEach(total -> rows.add(List.of(
+                        total.size().label(),
+                        Numbers.print(total.length(), unit),
+                        Numbers.print(total.weight(), unit))));
+        layout.copper().ifPresent(all -> {
+            rows.add(List.of("all", Numbers.print(all.length(), unit), Numbers.print(all.weight(), unit)));
+            rows.add(List.of("to buy, waste included", Numbers.print(all.purchaseLength(), unit), ""));
+        });
+        table("Bare copper", List.of("~size", ">length", ">weight"), rows);
+    }
+
+    private void conductors() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Conductor conductor : layout.conductors()) {
+            String role = SharedSections.words(conductor.role().label());
+            rows.add(List.of(
+                    conductor.id(),
+                    conductor.size().label(),
+                    conductor.protection() == Protection.RACEWAY ? role + ", in raceway" : role,
+                    places.of(conductor.from()) + " to " + places.of(conductor.to()) + ". Run: "
+                            + places.of(conductor.line()),
+                    number(conductor.length().plan()),
+                    number(conductor.length().vertical()),
+                    number(conductor.length().makeUp().plus(conductor.length().jumper())),
+                    number(conductor.length().total())));
+        }
+        table(
+                "Conductors, lengths in " + unit.symbol(),
+                List.of(
+                        "id",
+                        "size",
+                        "~role",
+                        "~from and to; level (east, north, height)",
+                        ">plan",
+                        ">vertical",
+                        ">make-up, jumper",
+                        ">total"),
+                rows);
+    }
+
+    private void sizes() {
+        List<List<String>> rows = layout.conductors().stream()
+                .map(conductor -> List.of(
+                        conductor.id(),
+                        conductor.size().label(),
+                        conductor.why(),
+                        String.join(", ", conductor.serves()),
+                        String.join(", ", conductor.basis())))
+                .toList();
+        table("How each size was found", List.of("id", "size", "~why", "~serves", "~sections"), rows);
+        services();
+        TreeSet<String> cited = new TreeSet<>();
+        layout.conductors().forEach(conductor -> cited.addAll(conductor.basis()));
+        layout.electrodes().forEach(state -> cited.addAll(state.basis()));
+        layout.bonds().forEach(state -> cited.addAll(state.basis()));
+        layout.excluded().forEach(path -> cited.addAll(path.basis()));
+        layout.findings().forEach(finding -> cited.add(finding.rule()));
+        table(
+                "Sections applied, in our own words",
+                List.of("section", "~says"),
+                Stream.of(Rule.values())
+                        .filter(rule -> cited.contains(rule.section()))
+                        .map(rule -> List.of(
+                                rule.section(),
+                                rule.says()
+                                        + rule.findEditionNote(layout.codeEdition())
+                                                .map(note -> ". " + note)
+                                                .orElse("")))
+                        .toList());
+    }
+
+    private void services() {
+        table(
+                "Services",
+                List.of("~id", "~supply", ">phase conductors", ">copper needed"),
+                layout.services().stream()
+                        .map(service -> List.of(
+                                service.id(),
+                                service.supply(),
+                                Numbers.printArea(service.area()),
+                                service.need().label()))
+                        .toList());
+    }
+
+    private void links() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Link link : layout.links()) {
+            rows.add(List.of(
+                    link.path(),
+                    SharedSections.words(link.medium()),
+                    places.of(link.from()) + " to " + places.of(link.to()),
+                    number(link.length()),
+                    String.join(", ", link.basis())));
+        }
+        table(
+                "Carries without new copper, lengths in " + unit.symbol(),
+                List.of("path", "~medium", "~from and to", ">along it", "~sections"),
+                rows);
+    }
+
+    private void joints() {
+        table(
+                "Joints",
+                List.of("id", "~method", "~conductors", "~place: level (east, north, height)", "~sections"),
+                layout.joints().stream()
+                        .map(joint -> List.of(
+                                joint.id(),
+                                joint.method(),
+                                String.join(", ", joint.conductors()),
+                                places.of(joint.place()),
+                                String.join(", ", joint.basis())))
+                        .toList());
+    }
+
+    private void things() {
+        List<List<String>> rows = new ArrayList<>();
+        for (ElectrodeState state : layout.electrodes()) {
+            rows.add(List.of(
+                    state.id(),
+                    SharedSections.words(state.type()),
+                    SharedSections.words(state.state().label()),
+                    SharedSections.need(state.need()),
+                    state.reason() + way(state.way()),
+                    String.join(", ", state.basis())));
+        }
+        for (BondState state : layout.bonds()) {
+            rows.add(List.of(
+                    state.path(),
+                    "frame or piping",
+                    SharedSections.words(state.state().label()),
+                    SharedSections.need(state.need()),
+                    state.reason() + way(state.way()),
+                    String.join(", ", state.basis())));
+        }
+        table(
+                "Electrodes, frames and piping",
+                List.of("id", "~type", "~state", "size", "~why, and by which way", "~sections"),
+                rows);
+    }
+
+    private static String way(List<String> way) {
+        return way.isEmpty() ? "" : " By way of " + String.join(" > ", way) + ".";
+    }
+
+    private void excluded() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Excluded path : layout.excluded()) {
+            rows.add(List.of(
+                    path.path(),
+                    SharedSections.words(path.medium()),
+                    path.reason(),
+                    costs.stream()
+                            .filter(cost -> cost.path().equals(path.path()))
+                            .findFirst()
+                            .map(this::cost)
+                            .orElse("-"),
+                    String.join(", ", path.basis())));
+        }
+        table(
+                "What may not carry, and what that costs in copper",
+                List.of("path", "~medium", "~why not", "~would save, if it were lawful", "~sections"),
+                rows);
+        if (!rows.isEmpty()) {
+            parts.add(new Part.Paragraph(
+                    "What an exclusion costs was found by routing the site again as if that path alone"
+                            + " carried. It is shown to explain the answer; to use such a path is a violation."));
+        }
+    }
+
+    private String cost(ExclusionCost cost) {
+        Optional<Copper> now = layout.copper();
+        if (cost.copper().isEmpty()) {
+            return "impossible even so";
+        }
+        Copper supposed = cost.copper().get();
+        if (now.isEmpty()) {
+            return "would be possible with " + Numbers.print(supposed.weight(), unit);
+        }
+        if (supposed.weight().compareTo(now.get().weight()) >= 0) {
+            return "nothing";
+        }
+        return Numbers.print(
+                        now.get().weight().in(unit).subtract(supposed.weight().in(unit))) + " "
+                + unit.weightSymbol() + ": " + Numbers.print(supposed.weight(), unit) + " in place of "
+                + Numbers.print(now.get().weight(), unit);
+    }
+
+    private void findings() {
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < layout.findings().size(); i++) {
+            Finding finding = layout.findings().get(i);
+            rows.add(List.of(
+                    String.valueOf(i + 1),
+                    finding.severity().label(),
+                    finding.rule(),
+                    finding.subject(),
+                    finding.message()));
+        }
+        table("Findings, numbered as on the plan", List.of("no.", "severity", "rule", "~subject", "~message"), rows);
+    }
+
+    private void closing() {
+        table(
+                "Assumed, not verified",
+                List.of("~what the site file marks as assumed"),
+                layout.assumed().stream().map(Evidence::of).map(List::of).toList());
+        table(
+                "Not checked",
+                List.of("~what one site file cannot tell"),
+                layout.notChecked().stream().map(List::of).toList());
+        table(
+                "Cautions",
+                List.of("~of every answer"),
+                layout.cautions().stream().map(List::of).toList());
+        table(
+                "Input and program",
+                List.of("~what", "~value"),
+                List.of(
+                        List.of("SHA-256 of the site file", content.digest()),
+                        List.of("program", content.program()),
+                        List.of("objective", "least weight of new copper"),
+                        List.of("copper weights", "ASTM B8, Class B, bare")));
+    }
+
+    private void table(String heading, List<String> headings, List<List<String>> rows) {
+        if (!rows.isEmpty()) {
+            heading(heading);
+            parts.add(new Part.Table(new Schedule("", headings, rows)));
+        }
+    }
+
+    private void heading(String words) {
+        parts.add(new Part.Heading(words));
+    }
+
+    private String number(Length length) {
+        return Numbers.print(length.in(unit));
+    }
+}

@@ -1,0 +1,274 @@
+package org.bondspan.sheet;
+
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.sheet.plan.Bounds;
+import org.bondspan.sheet.plan.Layer;
+import org.bondspan.sheet.plan.Note;
+import org.bondspan.sheet.plan.Palette;
+import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.PlacedPlan;
+import org.bondspan.sheet.plan.PlanPainter;
+import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.sheet.plan.Tint;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.units.LengthUnit;
+
+/**
+ * A picture set into a part of a sheet: the plan at the largest usual scale that fits, with enlarged details of what
+ * would be crowded there, each to scale. Lengths in points.
+ */
+final class PlanViews {
+    private static final int MOST_DETAILS = 3;
+    private static final double NEAR = 30;
+    private static final double LARGER = 1.9;
+
+    /** From the outermost symbols of a detail to the box that marks it, in sizes of letters. */
+    private static final double CALL_OUT = 1.4;
+
+    /** A view with its scale; details have letters. */
+    record View(PlacedPlan plan, DrawingScale scale, String letter, Bounds seen) {}
+
+    private final Picture picture;
+    private final LengthUnit unit;
+    private final DrawingScale.Choice scales;
+    private final Rectangle2D room;
+    private final double size;
+    private final List<View> views = new ArrayList<>();
+    private final List<Note> numbered = new ArrayList<>();
+
+    private PlanViews(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        this.picture = picture;
+        this.unit = unit;
+        this.scales = scales;
+        this.room = room;
+        this.size = size;
+    }
+
+    static PlanViews of(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        PlanViews views = new PlanViews(picture, unit, scales, room, size);
+        views.set();
+        return views;
+    }
+
+    /** The scale that the plan has in so much room, with its details beside it. */
+    static DrawingScale scaleOf(
+            Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        Split split = new PlanViews(picture, unit, scales, room, size).split();
+        return scale(picture, scales, split.plan(), size);
+    }
+
+    private static DrawingScale scale(Picture picture, DrawingScale.Choice scales, Rectangle2D room, double size) {
+        Bounds bounds = picture.bounds();
+        double around = around(size);
+        return scales.fitting(
+                bounds.width(),
+                bounds.height(),
+                Math.max(10, room.getWidth() - around),
+                Math.max(10, room.getHeight() - around - 4.2 * size));
+    }
+
+    /** Room kept free for words about a plan, both sides together. */
+    static double around(double size) {
+        return 9 * size;
+    }
+
+    /** Words that found no room in any view. */
+    List<Note> numbered() {
+        return numbered;
+    }
+
+    /** The plan, then its details. */
+    List<PlacedPlan> plans() {
+        return views.stream().map(View::plan).toList();
+    }
+
+    Rectangle2D room() {
+        return room;
+    }
+
+    boolean hasDetails() {
+        return views.size() > 1;
+    }
+
+    /** Height that details take below the plan. */
+    double detailStrip() {
+        return detailHeight() + 2 * size;
+    }
+
+    DrawingScale scale() {
+        return views.get(0).scale();
+    }
+
+    private Split split() {
+        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
+        return crowds.isEmpty() ? new Split(room, List.of()) : split(crowds.size());
+    }
+
+    private void set() {
+        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
+        Split split = split();
+        DrawingScale scale = scale(picture, scales, split.plan(), size);
+        List<View> details = new ArrayList<>();
+        for (int i = 0; i < split.details().size(); i++) {
+            detail(crowds.get(i), split.details().get(i), String.valueOf((char) ('A' + i)), scale)
+                    .ifPresent(details::add);
+        }
+        List<Note> rest = new ArrayList<>();
+        picture.notes().stream()
+                .filter(note -> details.stream().noneMatch(view -> belongs(note, view.seen())))
+                .forEach(rest::add);
+        Rectangle2D frame = new Rectangle2D.Double(
+                split.plan().getX(),
+                split.plan().getY(),
+                split.plan().getWidth(),
+                split.plan().getHeight() - 4.2 * size);
+        PlanView view = PlanView.centred(frame, scale.pointsPerNanometre(), picture.bounds());
+        details.forEach(detail -> rest.add(0, callOut(detail, scale)));
+        List<Rectangle2D> boxes =
+                details.stream().map(detail -> callOutBox(view, detail)).toList();
+        PlacedPlan plan = PlacedPlan.of(picture, view, rest, boxes, size, numbered.size() + 1);
+        numbered.addAll(plan.numbered());
+        views.add(new View(plan, scale, "", picture.bounds()));
+        views.addAll(details);
+    }
+
+    private List<Bounds> crowds(DrawingScale scale) {
+        return DetailFinder.crowds(picture, scale.pointsPerNanometre(), NEAR).stream()
+                .filter(crowd ->
+                        Math.max(crowd.width(), crowd.height()) * scale.pointsPerNanometre() < 0.5 * detailWidth())
+                .limit(MOST_DETAILS)
+                .toList();
+    }
+
+    private double detailWidth() {
+        return Math.min(58 * size, room.getWidth() / 2);
+    }
+
+    private double detailHeight() {
+        return Math.min(32 * size, room.getHeight() / 2.5);
+    }
+
+    private record Split(Rectangle2D plan, List<Rectangle2D> details) {}
+
+    /** Details below the plan or beside it, whichever leaves the plan the larger scale. */
+    private Split split(int count) {
+        Split below = below(count);
+        Split beside = beside(count);
+        return scale(picture, scales, beside.plan(), size).denominator()
+                        < scale(picture, scales, below.plan(), size).denominator()
+                ? beside
+                : below;
+    }
+
+    private Split below(int count) {
+        double height = detailHeight();
+        double gap = 2 * size;
+        double width = Math.min(detailWidth(), (room.getWidth() - gap * (count - 1)) / count);
+        List<Rectangle2D> details = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            details.add(
+                    new Rectangle2D.Double(room.getX() + i * (width + gap), room.getMaxY() - height, width, height));
+        }
+        return new Split(
+                new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth(), room.getHeight() - height - gap),
+                details);
+    }
+
+    private Split beside(int count) {
+        double width = detailWidth();
+        double gap = 2 * size;
+        double height = Math.min(detailHeight() * 1.2, (room.getHeight() - gap * (count - 1)) / count);
+        List<Rectangle2D> details = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            details.add(
+                    new Rectangle2D.Double(room.getMaxX() - width, room.getY() + i * (height + gap), width, height));
+        }
+        return new Split(
+                new Rectangle2D.Double(room.getX(), room.getY(), room.getWidth() - width - gap, room.getHeight()),
+                details);
+    }
+
+    private Optional<View> detail(Bounds crowd, Rectangle2D box, String letter, DrawingScale planScale) {
+        Rectangle2D frame =
+                new Rectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight() - 4.2 * size);
+        DrawingScale scale = scales.fitting(
+                crowd.width(),
+                crowd.height(),
+                Math.max(20, frame.getWidth() - 24 * size),
+                Math.max(20, frame.getHeight() - 11 * size));
+        if (planScale.denominator() / scale.denominator() < LARGER) {
+            return Optional.empty();
+        }
+        PlanView view = PlanView.centred(frame, scale.pointsPerNanometre(), crowd);
+        List<Note> notes =
+                picture.notes().stream().filter(note -> belongs(note, crowd)).toList();
+        PlacedPlan plan = PlacedPlan.of(picture, view, notes, List.of(), size, numbered.size() + 1);
+        numbered.addAll(plan.numbered());
+        return Optional.of(new View(plan, scale, letter, crowd));
+    }
+
+    /** Whether all that a note may point to lies in a detail. */
+    private static boolean belongs(Note note, Bounds seen) {
+        return note.anchors().stream().allMatch(seen::contains);
+    }
+
+    void paint(Graphics2D g, String title) {
+        for (View view : views) {
+            Rectangle2D frame = view.plan().view().frame();
+            new PlanPainter(g, Palette.LIGHT).paint(view.plan(), EnumSet.allOf(Layer.class), size);
+            String words = view.letter().isEmpty() ? title : "DETAIL " + view.letter();
+            new ViewTitle(words, view.scale(), unit, view.letter().isEmpty() ? size : 0.85 * size)
+                    .paint(g, frame.getX(), frame.getMaxY() + 0.4 * size, frame.getWidth());
+            if (!view.letter().isEmpty()) {
+                g.setColor(Palette.LIGHT.of(Tint.INK));
+                g.setStroke(new BasicStroke(0.8f));
+                g.draw(frame);
+                callOut(g, view);
+            }
+        }
+    }
+
+    /** Shows in the plan what a detail enlarges. */
+    private void callOut(Graphics2D g, View detail) {
+        g.setStroke(new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {6f, 3f}, 0f));
+        g.draw(callOutBox(views.get(0).plan().view(), detail));
+    }
+
+    private Rectangle2D callOutBox(PlanView plan, View detail) {
+        Point2D southwest =
+                plan.of(new PlanPoint(detail.seen().west(), detail.seen().south()));
+        Point2D northeast =
+                plan.of(new PlanPoint(detail.seen().east(), detail.seen().north()));
+        double around = CALL_OUT * size;
+        return new Rectangle2D.Double(
+                southwest.getX() - around,
+                northeast.getY() - around,
+                northeast.getX() - southwest.getX() + 2 * around,
+                southwest.getY() - northeast.getY() + 2 * around);
+    }
+
+    /** Points to the middles of the sides of the box that marks the detail. */
+    private Note callOut(View detail, DrawingScale scale) {
+        Bounds seen = detail.seen();
+        long around = Math.round(CALL_OUT * size / scale.pointsPerNanometre());
+        long x = seen.west() + Math.round(seen.width() / 2);
+        long y = seen.south() + Math.round(seen.height() / 2);
+        return new Note(
+                "detail " + detail.letter(),
+                Layer.BUILDING,
+                Note.Kind.CONDUCTOR,
+                List.of("SEE DETAIL " + detail.letter()),
+                List.of(
+                        new PlanPoint(seen.east() + around, y),
+                        new PlanPoint(seen.west() - around, y),
+                        new PlanPoint(x, seen.north() + around),
+                        new PlanPoint(x, seen.south() - around)));
+    }
+}

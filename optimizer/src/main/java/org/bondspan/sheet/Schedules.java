@@ -1,0 +1,191 @@
+package org.bondspan.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.bondspan.finding.Finding;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.End;
+import org.bondspan.layout.Joint;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Protection;
+import org.bondspan.layout.SizeTotal;
+import org.bondspan.sheet.plan.Note;
+import org.bondspan.sheet.table.Schedule;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Numbers;
+import org.bondspan.units.WireSize;
+
+/** The tables beside a plan. */
+final class Schedules {
+    private final Layout layout;
+    private final LengthUnit unit;
+    private final String level;
+
+    Schedules(Layout layout, String level) {
+        this.layout = layout;
+        this.unit = layout.lengthUnit();
+        this.level = level;
+    }
+
+    /** All tables of the level, without those that are empty. */
+    List<Schedule> list() {
+        return List.of(conductors(), totals(), joints(), electrodes(), bonds(), keynotes(), excluded(), cautions());
+    }
+
+    /** What a figure shows of them. */
+    List<Schedule> figures() {
+        return List.of(conductors(), totals());
+    }
+
+    private Schedule conductors() {
+        List<List<String>> rows = new ArrayList<>();
+        for (Conductor conductor : layout.conductors()) {
+            if (conductor.line().stream().anyMatch(at -> at.level().equals(level))) {
+                rows.add(List.of(
+                        conductor.id(),
+                        conductor.size().label(),
+                        initials(conductor),
+                        words(conductor.from()) + " to " + words(conductor.to()),
+                        Numbers.print(conductor.length().total().in(unit))));
+            }
+        }
+        return new Schedule(
+                "Conductors on this level, bare copper",
+                List.of("id", "size", "as", "~from and to", ">length, " + unit.symbol()),
+                rows);
+    }
+
+    private static String initials(Conductor conductor) {
+        String role = switch (conductor.role()) {
+            case GROUNDING_ELECTRODE_CONDUCTOR -> "GEC";
+            case BONDING_JUMPER -> "BJ";
+            case BONDING_CONDUCTOR -> "BC";
+        };
+        return conductor.protection() == Protection.RACEWAY ? role + ", in raceway" : role;
+    }
+
+    private static String words(End end) {
+        if (end instanceof End.AtService at) {
+            return at.service() + at.connection().map(id -> " " + id).orElse("");
+        }
+        if (end instanceof End.AtElectrode at) {
+            return at.electrode() + at.connection().map(id -> " " + id).orElse("");
+        }
+        if (end instanceof End.OnPath on) {
+            return on.path();
+        }
+        if (end instanceof End.OnConductor on) {
+            return "tap on " + on.conductor();
+        }
+        return end instanceof End.AtJoint at ? at.joint() : "place";
+    }
+
+    private Schedule totals() {
+        List<List<String>> rows = new ArrayList<>();
+        for (SizeTotal total : layout.sizes()) {
+            rows.add(List.of(
+                    total.size().label(), Numbers.print(total.length(), unit), Numbers.print(total.weight(), unit)));
+        }
+        layout.copper().ifPresent(copper -> {
+            rows.add(List.of("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
+            rows.add(List.of("with waste", Numbers.print(copper.purchaseLength(), unit), ""));
+        });
+        return new Schedule("Totals of the whole site", List.of("size", ">length", ">weight"), rows);
+    }
+
+    private Schedule joints() {
+        Map<String, List<String>> joints = new TreeMap<>();
+        for (Joint joint : layout.joints()) {
+            if (joint.place().level().equals(level)) {
+                String sizes = joint.conductors().stream()
+                        .flatMap(id -> layout.conductors().stream()
+                                .filter(conductor -> conductor.id().equals(id)))
+                        .map(Conductor::size)
+                        .sorted(Comparator.<WireSize>naturalOrder().reversed())
+                        .map(WireSize::label)
+                        .collect(Collectors.joining(", "));
+                joints.computeIfAbsent(joint.method() + "|" + sizes, key -> new ArrayList<>())
+                        .add(joint.id());
+            }
+        }
+        List<List<String>> rows = new ArrayList<>();
+        joints.forEach((key, ids) -> rows.add(List.of(
+                key.substring(0, key.indexOf('|')),
+                key.substring(key.indexOf('|') + 1),
+                String.valueOf(ids.size()),
+                String.join(", ", ids))));
+        return new Schedule("Joints on this level", List.of("method", "~sizes that meet", ">no.", "~ids"), rows);
+    }
+
+    private Schedule electrodes() {
+        return new Schedule(
+                "Electrodes of the site",
+                List.of("id", "~type", "~state", "size"),
+                layout.electrodes().stream()
+                        .map(state -> List.of(
+                                state.id(),
+                                state.type().replace('-', ' '),
+                                state.state().label().replace('-', ' '),
+                                state.need().map(WireSize::label).orElse("-")))
+                        .toList());
+    }
+
+    private Schedule bonds() {
+        return new Schedule(
+                "Frames and piping",
+                List.of("id", "~state", "size"),
+                layout.bonds().stream()
+                        .map(state -> List.of(
+                                state.path(),
+                                state.state().label().replace('-', ' '),
+                                state.need().map(WireSize::label).orElse("-")))
+                        .toList());
+    }
+
+    private Schedule keynotes() {
+        List<Finding> findings = layout.findings();
+        return new Schedule(
+                "Keynotes (in hexagons)",
+                List.of("", "", "~"),
+                IntStream.range(0, findings.size())
+                        .mapToObj(i -> List.of(
+                                String.valueOf(i + 1),
+                                findings.get(i).severity().label(),
+                                findings.get(i).rule() + ", " + findings.get(i).subject() + ": "
+                                        + findings.get(i).message()))
+                        .toList());
+    }
+
+    private Schedule excluded() {
+        return new Schedule(
+                "Not permitted to carry",
+                List.of("path", "~why", "rule"),
+                layout.excluded().stream()
+                        .map(path -> List.of(path.path(), path.reason(), String.join(", ", path.basis())))
+                        .toList());
+    }
+
+    private Schedule cautions() {
+        return new Schedule(
+                "Cautions",
+                List.of("~"),
+                layout.cautions().stream().map(List::of).toList());
+    }
+
+    /** What numbers in circles stand for. */
+    static Schedule numbered(List<Note> notes) {
+        return new Schedule(
+                "Numbers in circles",
+                List.of("", "~"),
+                IntStream.range(0, notes.size())
+                        .mapToObj(i -> List.of(
+                                String.valueOf(i + 1),
+                                String.join(", ", notes.get(i).lines())))
+                        .toList());
+    }
+}

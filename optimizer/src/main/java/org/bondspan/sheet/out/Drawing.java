@@ -1,0 +1,17 @@
+package org.bondspan.sheet.out;
+
+import java.awt.Graphics2D;
+
+/** Something to be drawn on one sheet. */
+public interface Drawing {
+    String title();
+
+    /** Width in points, 72 to the inch. */
+    double width();
+
+    /** Height in points. */
+    double height();
+
+    /** Draws it, one unit to the point, the upper left corner at the origin. */
+    void paint(Graphics2D g);
+}

@@ -1,0 +1,52 @@
+package org.bondspan.sheet.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.finding.Finding;
+import org.bondspan.layout.Layout;
+import org.bondspan.site.Level;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.site.Site;
+
+/**
+ * Puts together the picture of a level: the building as drawn, then the answer, then numbers that point to findings.
+ */
+public final class LevelPicture {
+    private LevelPicture() {}
+
+    /**
+     * The picture of one level. Findings are numbered as they stand in the answer, from 1; those whose subject does not
+     * lie on the level have no number there.
+     */
+    public static Picture of(Site site, Layout layout, Level level) {
+        List<Item> items = new ArrayList<>();
+        List<Note> notes = new ArrayList<>();
+        new BuildingPicture(site, level, items, notes).add();
+        new AnswerPicture(site, layout, level, items, notes).add();
+        for (int i = 0; i < layout.findings().size(); i++) {
+            addKeynote(i + 1, layout.findings().get(i), items, notes);
+        }
+        items.sort(Comparator.comparing(Item::layer));
+        notes.sort(Comparator.comparing(Note::kind));
+        return new Picture(level.id(), items, notes);
+    }
+
+    private static void addKeynote(int number, Finding finding, List<Item> items, List<Note> notes) {
+        findPlace(finding.subject(), items)
+                .ifPresent(place -> notes.add(new Note(
+                        finding.subject(),
+                        Layer.KEYNOTES,
+                        Note.Kind.KEYNOTE,
+                        List.of(String.valueOf(number)),
+                        List.of(place))));
+    }
+
+    private static Optional<PlanPoint> findPlace(String id, List<Item> items) {
+        return items.stream()
+                .filter(item -> item.id().equals(id))
+                .findFirst()
+                .map(item -> item.places().get(item.places().size() / 2));
+    }
+}

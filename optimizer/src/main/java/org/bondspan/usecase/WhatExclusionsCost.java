@@ -1,0 +1,122 @@
+package org.bondspan.usecase;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.layout.Excluded;
+import org.bondspan.network.Interconnection;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
+import org.bondspan.site.SitePath.InstalledConductor;
+import org.bondspan.site.SitePath.NeverCarries;
+import org.bondspan.site.SitePath.RingPath;
+import org.bondspan.site.SitePath.StructuralFrame;
+import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.units.WireSize;
+
+/**
+ * What the exclusion of each path costs in copper: the site is routed once more as if that path alone carried. Rebar,
+ * gas pipe, deck and other metal are then taken for an installed conductor of the largest size; a frame for continuous,
+ * a ring for one that may interconnect, a pipe for exposed under qualified supervision. Nothing of it is lawful.
+ */
+public final class WhatExclusionsCost {
+    private WhatExclusionsCost() {}
+
+    /** One for each path of the site that may not carry, where there is a way to suppose that it did. */
+    public static List<ExclusionCost> of(Site site) {
+        List<String> excluded = MediaThatMayCarry.of(site).excluded().stream()
+                .map(Excluded::path)
+                .distinct()
+                .toList();
+        return site.paths().stream()
+                .filter(path -> excluded.contains(path.id()))
+                .flatMap(path -> cost(site, path).stream())
+                .toList();
+    }
+
+    private static Optional<ExclusionCost> cost(Site site, SitePath path) {
+        return suppose(site, path)
+                .map(supposed -> new ExclusionCost(
+                        path.id(), Interconnection.of(supposed).copper()));
+    }
+
+    private static Optional<Site> suppose(Site site, SitePath path) {
+        if (path instanceof NeverCarries never) {
+            return Optional.of(
+                    replace(site, path, new InstalledConductor(never.id(), never.line(), WireSize.KCMIL_2000)));
+        }
+        if (path instanceof StructuralFrame frame) {
+            return Optional.of(replace(site, path, carrying(frame)));
+        }
+        if (path instanceof RingPath ring) {
+            return ring.mayInterconnect()
+                    ? Optional.empty()
+                    : Optional.of(replace(site, path, new RingPath(ring.id(), ring.electrode(), ring.line(), true)));
+        }
+        return path instanceof WaterPiping pipe
+                        && MediaThatMayCarry.of(site).find(pipe.id()).isPresent()
+                ? Optional.of(furtherIn(site, pipe))
+                : Optional.empty();
+    }
+
+    private static StructuralFrame carrying(StructuralFrame frame) {
+        return new StructuralFrame(
+                frame.id(),
+                frame.levels(),
+                frame.columns(),
+                frame.beams(),
+                frame.bottom(),
+                frame.top(),
+                frame.beamHeight(),
+                true,
+                true,
+                frame.bondingRequired());
+    }
+
+    /**
+     * Qualified supervision, but only that pipe is exposed; where there is supervision, the others stay as they are.
+     */
+    private static Site furtherIn(Site site, WaterPiping pipe) {
+        List<SitePath> paths = site.paths().stream()
+                .map(path -> path instanceof WaterPiping other
+                        ? exposed(
+                                other, other.id().equals(pipe.id()) || (site.qualifiedPersonsOnly() && other.exposed()))
+                        : path)
+                .toList();
+        return with(site, paths, true);
+    }
+
+    private static SitePath exposed(WaterPiping pipe, boolean exposed) {
+        return new WaterPiping(
+                pipe.id(), pipe.electrode(), pipe.line(), exposed, pipe.metal(), pipe.bondingRequired(), pipe.breaks());
+    }
+
+    private static Site replace(Site site, SitePath old, SitePath supposed) {
+        List<SitePath> paths = Stream.concat(
+                        site.paths().stream().filter(path -> !path.equals(old)), Stream.of(supposed))
+                .toList();
+        return with(site, paths, site.qualifiedPersonsOnly());
+    }
+
+    private static Site with(Site site, List<SitePath> paths, boolean qualifiedPersonsOnly) {
+        return new Site(
+                site.name(),
+                site.note(),
+                site.adoption(),
+                site.lengthUnit(),
+                site.codeEdition(),
+                qualifiedPersonsOnly,
+                site.existingBuilding(),
+                site.fireLine(),
+                site.makeUpPerEnd(),
+                site.wastePercent(),
+                site.levels(),
+                site.risers(),
+                site.services(),
+                site.electrodes(),
+                paths,
+                site.busbars(),
+                site.evidence());
+    }
+}

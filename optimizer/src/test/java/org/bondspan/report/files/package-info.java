@@ -1,0 +1,5 @@
+/** Checks of what the package of the same name promises. */
+@NullMarked
+package org.bondspan.report.files;
+
+import org.jspecify.annotations.NullMarked;
