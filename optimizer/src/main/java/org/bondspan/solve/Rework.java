@@ -45,15 +45,13 @@ final class Rework {
      * @throws SpentException when the search takes more than the meter allows
      */
     Optional<CoreTree> findBetter(Meter meter) {
-        int[] sources =
-                window.places().stream().mapToInt(window.web()::node).toArray();
+        int[] sources = window.places().stream().mapToInt(window.web()::node).toArray();
         region.spread(sources, weight / 2);
         List<Leaf> leaves =
                 IntStream.range(0, limbs.size()).mapToObj(this::leaf).toList();
         StretchPool pool = new StretchPool(core.need().grades(), 2 * region.size());
         Reducer graph = region.graph(leaves, pool);
-        CoreNeed need =
-                core.need().grouped(limbs.stream().map(Limb::leaves).toList());
+        CoreNeed need = core.need().grouped(limbs.stream().map(Limb::leaves).toList());
         Core small = new Core(graph, local -> core.isMetal(region.node(local)), need, leaves);
         return new LeastTreeSearch(small, Shortcuts.ALL, meter, Optional.empty())
                 .findCheaper(new Cost(weight, extent / Cost.TAPS * Cost.TAPS))
@@ -69,8 +67,10 @@ final class Rework {
                 .sorted(Comparator.comparingInt(entry -> region.find(entry.getKey())))
                 .toList();
         Cost now = limb.landings().getOrDefault(limb.node(), Cost.NOTHING);
-        long leastWeight = there.stream().mapToLong(e -> e.getValue().weight()).min().orElse(0);
-        long leastExtent = there.stream().mapToLong(e -> e.getValue().extent()).min().orElse(0);
+        long leastWeight =
+                there.stream().mapToLong(e -> e.getValue().weight()).min().orElse(0);
+        long leastExtent =
+                there.stream().mapToLong(e -> e.getValue().extent()).min().orElse(0);
         weight += now.weight() - leastWeight;
         extent += now.extent() - leastExtent;
         BitSet alone = new BitSet();
@@ -80,7 +80,8 @@ final class Rework {
                 there.stream().mapToInt(e -> region.find(e.getKey())).toArray(),
                 there.stream()
                         .map(e -> new Cost(
-                                e.getValue().weight() - leastWeight, e.getValue().extent() - leastExtent))
+                                e.getValue().weight() - leastWeight,
+                                e.getValue().extent() - leastExtent))
                         .toArray(Cost[]::new));
     }
 

@@ -149,21 +149,6 @@ class RoutingProblemTest {
     }
 
     @Test
-    void moreThan24TerminalsAtDifferentPlacesAreRefused() {
-        RoutingProblem.Builder builder = RoutingProblem.builder(1);
-        int copper = builder.addTariff(1);
-        for (int t = 0; t < 25; t++) {
-            int place = builder.addPlace();
-            builder.attach(builder.addTerminal(), place, 0, copper);
-            builder.addEdge(place, 0, 1, copper);
-        }
-        RoutingProblem problem = builder.build(CutNeed.ofPairs(new int[25][25]));
-        assertThatThrownBy(() -> Solver.solve(problem))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("25");
-    }
-
-    @Test
     void thirtyTerminalsAtTwoPlacesAreTwo() {
         RoutingProblem.Builder builder = RoutingProblem.builder(1);
         int copper = builder.addTariff(1);
