@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import org.bondspan.io.InputException;
+import org.bondspan.usecase.NothingFoundException;
 import org.bondspan.usecase.TooFineException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -36,6 +37,10 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
         if (failure instanceof TooFineException fine) {
             streams.tell(commandLine.getCommandName() + ": " + fine.getMessage() + "\n");
             return Exit.BAD_INPUT;
+        }
+        if (failure instanceof NothingFoundException nothing) {
+            streams.tell(commandLine.getCommandName() + ": " + nothing.getMessage() + "\n");
+            return Exit.FOUND;
         }
         if (failure instanceof ParameterException wrong) {
             return usage(wrong);

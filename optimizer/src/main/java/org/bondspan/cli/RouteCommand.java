@@ -19,9 +19,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "route",
         description =
-                "Finds the interconnection of all that must be connected with the least copper, and proves it least.")
+                "Finds the interconnection of all that must be connected with the least copper, and proves it least.",
+        footer = {"", "An interrupt (Ctrl-C) answers with the best found so far."})
 final class RouteCommand implements Callable<Integer> {
     private final Streams streams;
+    private final Watch watch;
 
     @Spec
     private CommandSpec command;
@@ -42,16 +44,22 @@ final class RouteCommand implements Callable<Integer> {
     @Mixin
     private OutOptions out;
 
-    RouteCommand(Streams streams) {
+    @Mixin
+    private LimitOptions limits;
+
+    RouteCommand(Streams streams, Watch watch) {
         this.streams = streams;
+        this.watch = watch;
     }
 
     @Override
     public Integer call() {
         checkObjective();
         out.check();
+        limits.check();
         SiteFile read = site.readFile(streams);
-        Layout layout = RouteSite.of(read.site());
+        Layout layout = RouteSite.of(
+                read.site(), limits.limits(streams, watch, read.site().lengthUnit()));
         out.write(read, site.stem(), layout, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
         boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());

@@ -31,6 +31,7 @@ import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.Solver;
+import org.bondspan.solve.Tree;
 import org.bondspan.units.Length;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
@@ -52,24 +53,27 @@ public final class Interconnection {
     }
 
     /**
-     * Routes a site.
+     * Routes a site within limits. Empty when no lawful tie was found though none was proven impossible.
      *
      * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
      */
-    public static Layout of(Site site) {
-        return new Interconnection(site).route();
+    public static Optional<Layout> find(Site site, SearchLimits limits) {
+        return new Interconnection(site).route(limits);
     }
 
-    private Layout route() {
-        Outcome outcome = Solver.solve(problem.toIntegers());
+    private Optional<Layout> route(SearchLimits limits) {
+        Outcome outcome = Solver.solve(problem.toIntegers(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
-            ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
-            return tied(new Straightening(problem).straighten(chosen));
+            return Optional.of(tied(least.tree(), Proof.LEAST));
         }
-        return impossible();
+        if (outcome instanceof Outcome.BestFound best) {
+            return Optional.of(tied(best.tree(), Proof.of(best, problem)));
+        }
+        return outcome instanceof Outcome.Impossible ? Optional.of(impossible()) : Optional.empty();
     }
 
-    private Layout tied(ChosenTree chosen) {
+    private Layout tied(Tree tree, Proof proof) {
+        ChosenTree chosen = new Straightening(problem).straighten(ChosenTree.of(tree, problem.terminalCount()));
         Tie tie = new Tie(problem, chosen);
         List<Stretch> stretches = Stretches.of(tie);
         Meetings meetings = new Meetings(tie, stretches);
@@ -79,7 +83,9 @@ public final class Interconnection {
         List<Conductor> conductors = new ArrayList<>(naming.conductors());
         conductors.addAll(new PipeJumpers(site, problem.need()).list(system, media));
         States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
-        return layout(Status.LEAST, states, conductors, links, naming.joints(), findings(links));
+        List<Finding> findings = findings(links);
+        proof.findNote(site).ifPresent(findings::add);
+        return layout(proof, states, conductors, links, naming.joints(), findings);
     }
 
     private Layout impossible() {
@@ -87,7 +93,7 @@ public final class Interconnection {
         List<Finding> findings = new ArrayList<>(reach.findings());
         findings.addAll(SiteFindings.of(site, system));
         States states = States.unreached(site, system, reach.unreached());
-        return layout(Status.IMPOSSIBLE, states, List.of(), List.of(), List.of(), findings);
+        return layout(Proof.IMPOSSIBLE, states, List.of(), List.of(), List.of(), findings);
     }
 
     private List<Finding> findings(List<Link> links) {
@@ -121,24 +127,25 @@ public final class Interconnection {
     }
 
     private Layout layout(
-            Status status,
+            Proof proof,
             States states,
             List<Conductor> conductors,
             List<Link> links,
             List<Joint> joints,
             List<Finding> findings) {
         List<SizeTotal> sizes = totals(conductors);
-        Optional<Copper> copper = status == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
+        Optional<Copper> copper =
+                proof.status() == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
         return new Layout(
                 site.name(),
                 site.adoption(),
                 site.codeEdition(),
                 site.lengthUnit(),
-                status,
+                proof.status(),
                 copper,
                 sizes,
-                copper.map(Copper::weight),
-                BigDecimal.ZERO,
+                copper.map(Copper::weight).map(proof::bound),
+                copper.map(Copper::weight).map(proof::gapPercent).orElse(BigDecimal.ZERO),
                 conductors,
                 links,
                 joints,
