@@ -1,7 +1,6 @@
 package org.bondspan.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 
@@ -18,14 +17,11 @@ record Watch(boolean isTerminal, BooleanSupplier stop) {
         return new Watch(isStandardErrorATerminal(), stop);
     }
 
-    /** Java tells only of standard input and output together; where the system tells more, that counts. */
+    /** Java does not tell; where the system does not either, nobody is thought to watch, unless asked for. */
     private static boolean isStandardErrorATerminal() {
-        Path standardError = Path.of("/proc/self/fd/2");
         try {
-            return Files.exists(standardError)
-                    ? standardError.toRealPath().startsWith("/dev/pts")
-                            || standardError.toRealPath().startsWith("/dev/tty")
-                    : System.console() != null;
+            Path standardError = Path.of("/proc/self/fd/2").toRealPath();
+            return standardError.startsWith("/dev/pts") || standardError.startsWith("/dev/tty");
         } catch (IOException e) {
             return false;
         }

@@ -24,7 +24,12 @@ final class Meter {
 
     /** A meter of its own that also allows only so many steps: the same number on every machine. */
     Meter withWork(long steps) {
-        return new Meter(limits, steps);
+        return new Meter(limits.telling(this::tell), steps);
+    }
+
+    private void tell(long weight, long bound) {
+        found(weight);
+        proven(bound);
     }
 
     /** A meter for a search of something else, of which nothing is reported. */

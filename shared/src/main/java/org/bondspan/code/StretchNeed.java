@@ -183,18 +183,14 @@ public final class StretchNeed {
     }
 
     private long area(BitSet set) {
-        return set.stream()
-                .mapToLong(i -> services.get(i).ungrounded().area())
-                .sum();
+        return set.stream().mapToLong(i -> services.get(i).ungrounded().area()).sum();
     }
 
     /** What the service and the obligation at least need, wherever a stretch parts them: others only add. */
     public WireSize ofPair(Service service, Obligation obligation) {
         return obligation
                 .need()
-                .size(
-                        service.ungrounded().material(),
-                        service.ungrounded().area());
+                .size(service.ungrounded().material(), service.ungrounded().area());
     }
 
     /** What one thing needs toward all services: the largest over supplies of the table for a supply's total. */
