@@ -134,8 +134,7 @@ public final class Interconnection {
             List<Joint> joints,
             List<Finding> findings) {
         List<SizeTotal> sizes = totals(conductors);
-        Optional<Copper> copper =
-                proof.status() == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
+        Optional<Copper> copper = proof.status() == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
         return new Layout(
                 site.name(),
                 site.adoption(),

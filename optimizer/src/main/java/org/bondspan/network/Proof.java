@@ -42,9 +42,7 @@ record Proof(Status status, BigInteger excess, Optional<Outcome.Ending> why) {
         if (excess.signum() == 0 || bound.isZero()) {
             return excess.signum() == 0 ? BigDecimal.ZERO : BigDecimal.valueOf(100);
         }
-        return new BigDecimal(excess)
-                .movePointRight(2)
-                .divide(new BigDecimal(bound.grains()), 2, RoundingMode.CEILING);
+        return new BigDecimal(excess).movePointRight(2).divide(new BigDecimal(bound.grains()), 2, RoundingMode.CEILING);
     }
 
     /** Why there is no full proof. */

@@ -120,9 +120,7 @@ final class RouteProblem {
                 ranks[services.size() + j][s] = rank;
             }
         }
-        return need.isByPairs()
-                ? CutNeed.ofPairs(ranks)
-                : CutNeed.of(ranks, side -> sizes.indexOf(need.across(side)));
+        return need.isByPairs() ? CutNeed.ofPairs(ranks) : CutNeed.of(ranks, side -> sizes.indexOf(need.across(side)));
     }
 
     Network network() {

@@ -8,7 +8,8 @@ import org.bondspan.solve.Limits;
 import org.bondspan.units.Weight;
 
 /**
- * How long to look for the least tie. With a time limit or a stop the answer may differ from run to run; without, never.
+ * How long to look for the least tie. With a time limit or a stop the answer may differ from run to run; without,
+ * never.
  *
  * @param time empty for as long as the proof takes
  * @param stop asked now and then; true ends the search with the best tie so far

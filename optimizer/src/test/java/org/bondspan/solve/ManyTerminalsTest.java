@@ -45,8 +45,7 @@ class ManyTerminalsTest {
         if (core.isEmpty()) {
             return;
         }
-        CoreAnswer rough =
-                new CoreSolver(core.orElseThrow(), Shortcuts.ALL, Meter.of(Limits.none())).solveRoughly();
+        CoreAnswer rough = new CoreSolver(core.orElseThrow(), Shortcuts.ALL, Meter.of(Limits.none())).solveRoughly();
         if (Solver.solve(sketch.problem()) instanceof Outcome.Least least) {
             rough.tree()
                     .ifPresent(tree -> assertThat(tree.cost())
@@ -114,7 +113,9 @@ class ManyTerminalsTest {
         Outcome outcome = Solver.solve(bySides.problem());
         if (outcome instanceof Outcome.BestFound best) {
             TreeAudit.check(bySides, best.tree());
-            assertThat(best.lowerBoundWeight()).isPositive().isLessThanOrEqualTo(best.tree().weight());
+            assertThat(best.lowerBoundWeight())
+                    .isPositive()
+                    .isLessThanOrEqualTo(best.tree().weight());
         } else {
             assertThat(outcome).isInstanceOf(Outcome.Impossible.class);
         }
@@ -124,7 +125,10 @@ class ManyTerminalsTest {
     @MethodSource("seeds")
     void aDeadlineInThePastStillGivesATreeAndABound(long seed) {
         Sketch sketch = GridSketch.rich(seed, 25, 6 + (int) (seed % 6), 3);
-        check(sketch, Solver.solve(sketch.problem(), Limits.none().within(Duration.ofSeconds(-1))), Outcome.Ending.TIME);
+        check(
+                sketch,
+                Solver.solve(sketch.problem(), Limits.none().within(Duration.ofSeconds(-1))),
+                Outcome.Ending.TIME);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -159,7 +163,8 @@ class ManyTerminalsTest {
         Outcome.BestFound best = (Outcome.BestFound) Solver.solve(sketch.problem(), limits);
         TreeAudit.check(sketch, best.tree());
         assertThat(told).hasSizeGreaterThanOrEqualTo(5);
-        assertThat(told.get(told.size() - 1)[0]).isGreaterThanOrEqualTo(best.tree().weight());
+        assertThat(told.get(told.size() - 1)[0])
+                .isGreaterThanOrEqualTo(best.tree().weight());
         for (int i = 1; i < told.size(); i++) {
             assertThat(told.get(i)[0]).isLessThanOrEqualTo(told.get(i - 1)[0]);
             assertThat(told.get(i)[1]).isGreaterThanOrEqualTo(told.get(i - 1)[1]);
