@@ -152,7 +152,7 @@ final class PlanViews {
     }
 
     private double detailHeight() {
-        return Math.min(32 * size, room.getHeight() / 2.5);
+        return Math.min(32 * size, room.getHeight() / 3.7);
     }
 
     private record Split(Rectangle2D plan, List<Rectangle2D> details) {}
@@ -201,8 +201,8 @@ final class PlanViews {
         DrawingScale scale = scales.fitting(
                 crowd.width(),
                 crowd.height(),
-                Math.max(20, frame.getWidth() - 24 * size),
-                Math.max(20, frame.getHeight() - 11 * size));
+                Math.max(20, frame.getWidth() - 18 * size),
+                Math.max(20, frame.getHeight() - 8 * size));
         if (planScale.denominator() / scale.denominator() < LARGER) {
             return Optional.empty();
         }
