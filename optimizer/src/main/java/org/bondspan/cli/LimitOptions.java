@@ -23,8 +23,7 @@ final class LimitOptions {
             names = "--time-limit",
             paramLabel = "SECONDS",
             description = "answer after about this long with the best found; it may then differ from run to run")
-    @Nullable
-    private BigDecimal timeLimit;
+    @Nullable private BigDecimal timeLimit;
 
     @Option(
             names = "--progress",

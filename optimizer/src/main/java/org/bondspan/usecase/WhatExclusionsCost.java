@@ -40,7 +40,8 @@ public final class WhatExclusionsCost {
     private static Optional<ExclusionCost> cost(Site site, SitePath path) {
         return suppose(site, path)
                 .map(supposed -> new ExclusionCost(
-                        path.id(), Interconnection.find(supposed, SearchLimits.none()).flatMap(Layout::copper)));
+                        path.id(),
+                        Interconnection.find(supposed, SearchLimits.none()).flatMap(Layout::copper)));
     }
 
     private static Optional<Site> suppose(Site site, SitePath path) {
