@@ -1,11 +1,10 @@
 package org.bondspan.benchmark;
 
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.bondspan.solve.Limits;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.PublicCase;
 import org.bondspan.solve.Solver;
@@ -16,12 +15,8 @@ final class PublicSets {
 
     private PublicSets() {}
 
-    private static boolean isGrid(PublicCase.Listed listed) {
-        return GRIDS.contains(listed.set());
-    }
-
     private static boolean isSmall(PublicCase.Listed listed) {
-        return listed.terminals() <= (isGrid(listed) ? 20 : 15);
+        return listed.terminals() <= (isGrid(listed.set()) ? 20 : 15);
     }
 
     private static boolean isMedium(PublicCase.Listed listed) {
@@ -46,84 +41,31 @@ final class PublicSets {
     static void runSmall(Report report, int seconds) {
         List<PublicCase.Listed> chosen = choose(report, PublicSets::isSmall);
         chosen.stream().limit(20).forEach(listed -> Solver.solve(listed.read().problem()));
-        Results results = new Results("Public instances: grids up to 20 terminals, others up to 15");
+        run(report, chosen, seconds, "public", "Public instances: grids up to 20 terminals, others up to 15");
+    }
+
+    /** The others with up to 40 terminals. */
+    static void runMany(Report report, int seconds) {
+        run(
+                report,
+                choose(report, PublicSets::isMedium),
+                seconds,
+                "many",
+                "Public instances with up to 40 terminals that are not in the table before");
+    }
+
+    private static void run(Report report, List<PublicCase.Listed> chosen, int seconds, String name, String title) {
+        PublicResults results = new PublicResults(title);
         for (PublicCase.Listed listed : chosen) {
             PublicCase instance = listed.read();
-            Measure<Outcome> solving = Measure.once(() -> Solver.solve(instance.problem()));
-            long weight = ((Outcome.Least) solving.result()).tree().weight();
-            results.add(listed, new Lone.Ending("least", weight, solving.millis(), solving.peakMebibytes()));
+            Limits limits = Limits.none().within(Duration.ofSeconds(seconds));
+            Measure<Outcome> solving = Measure.once(() -> Solver.solve(instance.problem(), limits));
+            results.add(listed, instance.optimum().orElseThrow(), solving);
         }
-        results.table.remark("Time limit of an instance, for those with more terminals: " + seconds + " s.");
-        results.writeTo(report, "public");
+        results.writeTo(report, name, seconds);
     }
 
-    /** The others with up to 40 terminals: each in a process of its own, the first run there, under a limit. */
-    static void runMany(Report report, int seconds) {
-        Results results = new Results("Public instances with up to 40 terminals that are not in the table before");
-        for (PublicCase.Listed listed : choose(report, PublicSets::isMedium)) {
-            results.add(listed, Lone.solve(listed, seconds));
-        }
-        results.table.remark("Limit for an instance: " + seconds + " s, its start included.");
-        results.writeTo(report, "many");
-    }
-
-    private static final class Results {
-        private final ResultTable table;
-        private final Map<String, List<Growth.Point>> seconds = new TreeMap<>();
-        private int least;
-        private int wrong;
-        private int withinOne;
-        private int count;
-
-        Results(String title) {
-            table = new ResultTable(
-                    title,
-                    "set",
-                    "instance",
-                    "nodes",
-                    "edges",
-                    "terminals",
-                    "status",
-                    "weight",
-                    "known optimum",
-                    "seconds",
-                    "peak heap MiB");
-        }
-
-        void add(PublicCase.Listed listed, Lone.Ending ending) {
-            long optimum = listed.read().optimum().orElseThrow();
-            boolean proven = ending.status().equals("least");
-            count++;
-            least += proven ? 1 : 0;
-            wrong += proven && ending.weight() != optimum ? 1 : 0;
-            withinOne += proven && ending.millis() < 1000 ? 1 : 0;
-            table.add(
-                    listed.set(),
-                    listed.name(),
-                    listed.nodes(),
-                    listed.edges(),
-                    listed.terminals(),
-                    proven && ending.weight() != optimum ? "WRONG" : ending.status(),
-                    proven ? ending.weight() : "-",
-                    optimum,
-                    ending.millis() / 1000,
-                    ending.peakMebibytes());
-            if (proven) {
-                seconds.computeIfAbsent(isGrid(listed) ? "grids" : listed.set(), ignored -> new ArrayList<>())
-                        .add(new Growth.Point(listed.nodes(), ending.millis()));
-            }
-        }
-
-        void writeTo(Report report, String name) {
-            if (count == 0) {
-                return;
-            }
-            table.remark("%d instances, %d proven least, %d of them within 1 s, %d other than the known optimum."
-                    .formatted(count, least, withinOne, wrong));
-            report.write(name, table);
-            LogPlot plot = new LogPlot(table.title(), "nodes", "ms");
-            seconds.forEach(plot::add);
-            report.write(name, plot);
-        }
+    static boolean isGrid(String set) {
+        return GRIDS.contains(set);
     }
 }

@@ -13,27 +13,31 @@ import java.util.SplittableRandom;
  */
 final class SyntheticSite {
     private static final double ROOMS_COVER = 0.25;
-    private static final double KEPT = 0.79;
+    private static final double KEPT = 0.89;
+    /** Steps of a coordinate in a foot. */
+    private static final int STEPS = 20;
+
+    private static final int HALF_FOOT = STEPS / 2;
 
     private final SplittableRandom random;
     private final int width;
     private final int depth;
     private final List<Room> rooms = new ArrayList<>();
 
-    /** Coordinates in quarters of a foot. */
+    /** Coordinates in steps. */
     private record Room(int west, int south, int east, int north) {
         boolean isNear(Room other) {
-            return west <= other.east + 2
-                    && other.west <= east + 2
-                    && south <= other.north + 2
-                    && other.south <= north + 2;
+            return west <= other.east + HALF_FOOT
+                    && other.west <= east + HALF_FOOT
+                    && south <= other.north + HALF_FOOT
+                    && other.south <= north + HALF_FOOT;
         }
     }
 
     private SyntheticSite(long seed, int width, int depth) {
         this.random = new SplittableRandom(seed);
-        this.width = 4 * width;
-        this.depth = 4 * depth;
+        this.width = STEPS * width;
+        this.depth = STEPS * depth;
     }
 
     /**
@@ -51,14 +55,14 @@ final class SyntheticSite {
     }
 
     private void addRooms(int count) {
-        int side = (int) Math.sqrt(ROOMS_COVER * width * depth / count);
+        int side = (int) Math.sqrt(ROOMS_COVER * width / count * depth);
         while (rooms.size() < count) {
-            int west = 2 + random.nextInt(width - 4);
-            int south = 2 + random.nextInt(depth - 4);
+            int west = HALF_FOOT + random.nextInt(width - STEPS);
+            int south = HALF_FOOT + random.nextInt(depth - STEPS);
             int reachX = side / 2 + random.nextInt(side);
             int reachY = side / 2 + random.nextInt(side);
             Room room = new Room(west, south, west + reachX, south + reachY);
-            boolean inside = room.east < width - 2 && room.north < depth - 2;
+            boolean inside = room.east < width - HALF_FOOT && room.north < depth - HALF_FOOT;
             if (inside && rooms.stream().noneMatch(room::isNear)) {
                 rooms.add(room);
             }
@@ -107,12 +111,15 @@ final class SyntheticSite {
         int[] entry = openPlace();
         paths.add(("{\"id\": \"water-entry\", \"medium\": \"water-pipe\", \"electrode\": \"water\", \"exposed\": true,"
                         + " \"line\": [%s, %s, %s]}")
-                .formatted(pipe(entry[0], entry[1], 2), pipe(entry[0], entry[1], 9), pipe(entry[0], entry[1] + 16, 9)));
+                .formatted(
+                        pipe(entry[0], entry[1], 2),
+                        pipe(entry[0], entry[1], 9),
+                        pipe(entry[0], entry[1] + 4 * STEPS, 9)));
         for (int line = 1; line <= lines; line++) {
-            int x = random.nextInt(width - 240);
-            int y = random.nextInt(depth - 240);
-            int toX = x + 8 + random.nextInt(200);
-            int toY = y + 8 + random.nextInt(200);
+            int x = random.nextInt(width - 60 * STEPS);
+            int y = random.nextInt(depth - 60 * STEPS);
+            int toX = x + 2 * STEPS + random.nextInt(50 * STEPS);
+            int toY = y + 2 * STEPS + random.nextInt(50 * STEPS);
             paths.add("{\"id\": \"line-%d\", \"medium\": \"copper\", \"line\": [%s, %s, %s], \"height\": 10}"
                     .formatted(line, place(x, y), place(toX, y), place(toX, toY)));
         }
@@ -132,7 +139,7 @@ final class SyntheticSite {
     private int[] openPlace() {
         while (true) {
             int x = random.nextInt(width);
-            int y = random.nextInt(depth - 20);
+            int y = random.nextInt(depth - 5 * STEPS);
             Room here = new Room(x, y, x, y);
             if (rooms.stream().noneMatch(here::isNear)) {
                 return new int[] {x, y};
@@ -150,10 +157,10 @@ final class SyntheticSite {
     }
 
     private static String place(int x, int y) {
-        return String.format(Locale.ROOT, "[%.2f, %.2f]", x / 4.0, y / 4.0);
+        return String.format(Locale.ROOT, "[%.2f, %.2f]", x / (double) STEPS, y / (double) STEPS);
     }
 
     private static String pipe(int x, int y, int height) {
-        return String.format(Locale.ROOT, "[%.2f, %.2f, %d]", x / 4.0, y / 4.0, height);
+        return String.format(Locale.ROOT, "[%.2f, %.2f, %d]", x / (double) STEPS, y / (double) STEPS, height);
     }
 }
