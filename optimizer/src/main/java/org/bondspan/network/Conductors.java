@@ -15,6 +15,7 @@ import org.bondspan.code.StretchNeed;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
 import org.bondspan.site.Busbar;
@@ -69,8 +70,10 @@ final class Conductors {
         End near = end(stretch, stretch.from());
         End far = end(stretch, stretch.to());
         List<Position> line = places.line(stretch);
+        List<Piece> pieces = stretch.pieces();
         if (towardService) {
             line = reversed(line);
+            pieces = reversed(pieces);
         }
         return new Conductor(
                 id(stretch),
@@ -83,11 +86,13 @@ final class Conductors {
                 stretch.copper(),
                 serves(beyond),
                 basis(role, beyond, verdict, size),
-                verdict.why());
+                verdict.why(),
+                pieces,
+                List.of());
     }
 
-    private static List<Position> reversed(List<Position> line) {
-        List<Position> reversed = new ArrayList<>(line);
+    private static <T> List<T> reversed(List<T> line) {
+        List<T> reversed = new ArrayList<>(line);
         Collections.reverse(reversed);
         return reversed;
     }

@@ -25,6 +25,7 @@ import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
+import org.bondspan.layout.Objective;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.Status;
 import org.bondspan.site.Evidence;
@@ -151,7 +152,9 @@ public final class Interconnection {
                         .toList(),
                 site.evidence().stream().filter(Evidence::isAssumed).toList(),
                 StandingCautions.NOT_CHECKED,
-                StandingCautions.CAUTIONS);
+                StandingCautions.CAUTIONS,
+                Objective.COPPER,
+                Optional.empty());
     }
 
     private static List<SizeTotal> totals(Collection<Conductor> conductors) {

@@ -12,6 +12,7 @@ import org.bondspan.code.Rule;
 import org.bondspan.code.StretchNeed;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.RunLength;
@@ -65,7 +66,12 @@ final class PipeJumpers {
                 new RunLength(Length.ZERO, Length.ZERO, Length.ZERO, gap.jumper()),
                 List.of(pipe.id()),
                 List.of(Rule.PIPE_CONTINUITY.section(), Rule.EFFECTIVE_PATH.section(), Rule.CONDUCTOR_SIZE.section()),
-                "jumper around the " + gap.kind() + " in " + pipe.id() + ", at the size of the pipe's bond");
+                "jumper around the " + gap.kind() + " in " + pipe.id() + ", at the size of the pipe's bond",
+                List.of(new Piece(
+                        gap.jumper(),
+                        position(pipe, gap.distance()).height(),
+                        position(pipe, gap.distance()).height())),
+                List.of());
     }
 
     private static Position position(WaterPiping pipe, Length distance) {

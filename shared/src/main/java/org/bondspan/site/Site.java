@@ -3,6 +3,7 @@ package org.bondspan.site;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.price.PriceBook;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 
@@ -31,7 +32,8 @@ public record Site(
         List<Electrode> electrodes,
         List<SitePath> paths,
         List<Busbar> busbars,
-        List<Evidence> evidence) {
+        List<Evidence> evidence,
+        Optional<PriceBook> prices) {
     public Site {
         levels = List.copyOf(levels);
         risers = List.copyOf(risers);
