@@ -54,7 +54,7 @@ final class TreeAudit {
         assertThat(terminalsFrom(node(0), -1))
                 .as("connects all")
                 .isEqualTo((1L << sketch.terminals().size()) - 1);
-        assertThat(tree.weight()).isEqualTo(weight);
+        assertThat(tree.weight()).isEqualTo(weight + taps() * sketch.tapWeight());
         assertThat(tree.length()).isEqualTo(length);
         assertThat(tree.taps()).isEqualTo(taps());
     }
