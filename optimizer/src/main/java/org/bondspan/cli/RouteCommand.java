@@ -1,12 +1,16 @@
 package org.bondspan.cli;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
+import org.bondspan.price.PriceBook;
 import org.bondspan.report.RouteText;
+import org.bondspan.site.Site;
 import org.bondspan.usecase.RouteSite;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,7 +23,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "route",
         description =
-                "Finds the interconnection of all that must be connected with the least copper, and proves it least.")
+                "Finds the interconnection of all that must be connected with the least copper or the least cost, and proves it least.")
 final class RouteCommand implements Callable<Integer> {
     private final Streams streams;
 
@@ -31,10 +35,14 @@ final class RouteCommand implements Callable<Integer> {
 
     @Option(
             names = "--objective",
-            paramLabel = "copper",
+            paramLabel = "copper|cost",
             defaultValue = "copper",
-            description = "what is to be least: copper, the weight of new copper")
+            description =
+                    "what is to be least: copper, the weight of new copper, or cost, installed, which takes prices")
     private String objective;
+
+    @Mixin
+    private PricesOption prices;
 
     @Option(names = "--json", description = "print the result as JSON (see schema result) instead of text")
     private boolean json;
@@ -51,19 +59,27 @@ final class RouteCommand implements Callable<Integer> {
         checkObjective();
         out.check();
         SiteFile read = site.readFile(streams);
-        Layout layout = RouteSite.of(read.site());
+        Layout layout = layout(read.site());
         out.write(read, site.stem(), layout, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
         boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
+    private Layout layout(Site read) {
+        Optional<PriceBook> book = prices.read();
+        return objective.equals("cost") ? RouteSite.leastCost(read, book(read, book)) : RouteSite.of(read, book);
+    }
+
+    private PriceBook book(Site read, Optional<PriceBook> book) {
+        return book.or(read::prices)
+                .orElseThrow(() -> usage("--objective cost takes prices, and there are none: write prices into the site"
+                        + " file, or give a price book with --prices FILE"));
+    }
+
     private void checkObjective() {
-        if (objective.equals("cost")) {
-            throw usage("--objective cost: prices are not supported yet. Leave the option out to get the least copper");
-        }
-        if (!objective.equals("copper")) {
-            throw usage("--objective " + objective + ": unknown. Write --objective copper");
+        if (!List.of("copper", "cost").contains(objective)) {
+            throw usage("--objective " + objective + ": unknown. Write --objective copper or --objective cost");
         }
     }
 

@@ -5,11 +5,13 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutReader;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
+import org.bondspan.price.PriceBook;
 import org.bondspan.report.TakeOffCsv;
 import org.bondspan.report.TakeOffText;
 import org.bondspan.report.TakeOffWorkbook;
@@ -74,7 +76,8 @@ final class TakeOffCommand implements Callable<Integer> {
         }
         files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
         Site read = site.read(streams);
-        TakeOff takeOff = TakeOffSite.of(read, layout(read), prices.read());
+        Optional<PriceBook> book = prices.read();
+        TakeOff takeOff = TakeOffSite.of(read, layout(read, book), book);
         for (NewFile file : files) {
             file.write(
                     file.option().equals("--csv")
@@ -87,9 +90,9 @@ final class TakeOffCommand implements Callable<Integer> {
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
-    private Layout layout(Site read) {
+    private Layout layout(Site read, Optional<PriceBook> book) {
         if (result == null) {
-            return RouteSite.of(read);
+            return RouteSite.of(read, book);
         }
         try {
             return LayoutReader.read(Path.of(result), read);

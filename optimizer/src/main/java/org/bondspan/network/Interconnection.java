@@ -17,6 +17,7 @@ import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.code.Rule;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.code.StandingCautions;
+import org.bondspan.code.StretchNeed;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.layout.Conductor;
@@ -28,10 +29,13 @@ import org.bondspan.layout.Link;
 import org.bondspan.layout.Objective;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.Status;
+import org.bondspan.price.MissingPriceException;
+import org.bondspan.price.PriceBook;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.Solver;
+import org.bondspan.units.ExactMoney;
 import org.bondspan.units.Length;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
@@ -43,29 +47,85 @@ public final class Interconnection {
     private final MediaThatMayCarry media;
     private final Network network;
     private final RouteProblem problem;
+    private final Objective objective;
+    private final Optional<InstalledPrices> prices;
 
-    private Interconnection(Site site) {
+    private Interconnection(Site site, Optional<PriceBook> book, Objective objective) {
         this.site = site;
+        this.objective = objective;
         this.system = GroundingElectrodeSystem.of(site);
         this.media = MediaThatMayCarry.of(site);
         this.network = NetworkBuilder.build(site, system, media);
-        this.problem = new RouteProblem(network, system.obligations());
+        StretchNeed need = new StretchNeed(site.services(), system.obligations());
+        List<WireSize> needed = List.copyOf(need.listSizes());
+        this.prices = book.map(each -> new InstalledPrices(site, each, needed));
+        List<WireSize> sizes = buying().map(InstalledPrices::sizes).orElse(needed);
+        this.problem = new RouteProblem(network, system.obligations(), need, sizes);
+    }
+
+    /** Prices where they decide what is bought. */
+    private Optional<InstalledPrices> buying() {
+        return objective == Objective.COST ? prices : Optional.empty();
     }
 
     /**
-     * Routes a site.
+     * The route with the least copper.
      *
+     * @param book prices by which the way of tapping is chosen, and nothing else
      * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
      */
-    public static Layout of(Site site) {
-        return new Interconnection(site).route();
+    public static Layout of(Site site, Optional<PriceBook> book) {
+        return new Interconnection(site, book, Objective.COPPER).route();
+    }
+
+    /**
+     * A route of least cost.
+     *
+     * @param bound no lawful route costs less, splices apart; empty when there is none
+     */
+    public record Priced(Layout layout, Optional<ExactMoney> bound) {}
+
+    /**
+     * The route with the least installed cost.
+     *
+     * @throws MissingPriceException naming every price that it takes and that is not stated
+     * @throws ArithmeticException when the plan is so large and so fine that costs cannot be compared
+     */
+    public static Priced leastCost(Site site, PriceBook book) {
+        return new Interconnection(site, Optional.of(book), Objective.COST).routeByCost();
+    }
+
+    private Priced routeByCost() {
+        InstalledPrices asked = prices.orElseThrow();
+        CostProblem.Integers integers = CostProblem.of(problem, asked);
+        List<Conductor> jumpers = jumpers();
+        ExactMoney forJumpers = jumpers.stream()
+                .map(jumper -> asked.jumper(jumper.size(), jumper.pieces()))
+                .reduce(ExactMoney.ZERO, ExactMoney::plus);
+        if (!asked.missing().isEmpty()) {
+            throw new MissingPriceException(asked.missing());
+        }
+        Outcome outcome = Solver.solve(integers.problem());
+        if (outcome instanceof Outcome.Least least) {
+            ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
+            ChosenTree settled = new OneSize(problem, asked).settle(chosen);
+            ChosenTree straight =
+                    new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
+            ExactMoney bound = integers.worth(least.tree().weight()).plus(forJumpers);
+            return new Priced(tied(straight), Optional.of(bound));
+        }
+        return new Priced(impossible(), Optional.empty());
+    }
+
+    private List<Conductor> jumpers() {
+        return new PipeJumpers(site, problem.need(), buying()).list(system, media);
     }
 
     private Layout route() {
         Outcome outcome = Solver.solve(problem.toIntegers());
         if (outcome instanceof Outcome.Least least) {
             ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
-            return tied(new Straightening(problem).straighten(chosen));
+            return tied(new Straightening(problem, Optional.empty()).straighten(chosen));
         }
         return impossible();
     }
@@ -75,10 +135,10 @@ public final class Interconnection {
         List<Stretch> stretches = Stretches.of(tie);
         Meetings meetings = new Meetings(tie, stretches);
         Places places = new Places(problem, tie);
-        Conductors naming = new Conductors(problem, tie, meetings, places);
+        Conductors naming = new Conductors(problem, tie, meetings, places, prices);
         List<Link> links = new Links(problem, media, tie, meetings, places).list(stretches);
         List<Conductor> conductors = new ArrayList<>(naming.conductors());
-        conductors.addAll(new PipeJumpers(site, problem.need()).list(system, media));
+        conductors.addAll(jumpers());
         States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
         return layout(Status.LEAST, states, conductors, links, naming.joints(), findings(links));
     }
@@ -153,7 +213,7 @@ public final class Interconnection {
                 site.evidence().stream().filter(Evidence::isAssumed).toList(),
                 StandingCautions.NOT_CHECKED,
                 StandingCautions.CAUTIONS,
-                Objective.COPPER,
+                objective,
                 Optional.empty());
     }
 

@@ -90,7 +90,15 @@ final class NetworkBuilder {
                         .forEach(connection ->
                                 landings.add(connectionNode(connection), landing.of(), Optional.empty())));
         return new Network(
-                site, arrays, places, metalNodes, connectionNodes, landings.places(), installedAt, listOblique(metal));
+                site,
+                arrays,
+                places,
+                metalNodes,
+                connectionNodes,
+                landings.places(),
+                installedAt,
+                listOblique(metal),
+                Map.of());
     }
 
     private int index(String level) {

@@ -27,12 +27,13 @@ final class RouteProblem {
     private final long lengthUnit;
     private final List<List<Attachment>> attachments = new ArrayList<>();
 
-    RouteProblem(Network network, List<Obligation> obligations) {
+    /** @param sizes that may be bought, smallest first, those needed among them */
+    RouteProblem(Network network, List<Obligation> obligations, StretchNeed need, List<WireSize> sizes) {
         this.network = network;
         this.services = network.site().services();
         this.obligations = List.copyOf(obligations);
-        this.need = new StretchNeed(services, obligations);
-        this.sizes = List.copyOf(need.listSizes());
+        this.need = need;
+        this.sizes = List.copyOf(sizes);
         this.lengthUnit = commonLength();
         services.forEach(service -> attachments.add(attach(service)));
         obligations.forEach(obligation -> attachments.add(attach(obligation)));
@@ -111,7 +112,7 @@ final class RouteProblem {
         return lengthUnit;
     }
 
-    private CutNeed cutNeed() {
+    CutNeed cutNeed() {
         int terminals = attachments.size();
         if (!need.isByPairs()) {
             return CutNeed.of(side -> sizes.indexOf(need.across(side & ((1L << terminals) - 1))));
@@ -143,6 +144,11 @@ final class RouteProblem {
 
     StretchNeed need() {
         return need;
+    }
+
+    /** Sizes by rank. */
+    List<WireSize> sizes() {
+        return sizes;
     }
 
     /** The size of a rank. */

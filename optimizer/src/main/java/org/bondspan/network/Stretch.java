@@ -32,6 +32,11 @@ record Stretch(int from, int to, List<TieEdge> edges) {
                 edges.stream().flatMap(edge -> edge.pieces().stream()).toList());
     }
 
+    /** Ids of walls that it passes, in order. */
+    List<String> crosses() {
+        return edges.stream().flatMap(edge -> edge.crosses().stream()).toList();
+    }
+
     /** Copper that has no length: a landing without make-up where the run already is. */
     boolean isNothing() {
         return !isCarried() && copper().total().isZero();

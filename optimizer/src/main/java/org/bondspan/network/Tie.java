@@ -67,7 +67,15 @@ final class Tie {
         boolean landing = kind == EdgeKind.LANDING;
         Piece piece =
                 landing ? heights.at(Math.min(from, to), copper.total()) : heights.between(from, to, copper.total());
-        return new TieEdge(from, to, size, copper, List.of(piece), carriedBy, arrays.direction(index));
+        return new TieEdge(
+                from,
+                to,
+                size,
+                copper,
+                List.of(piece),
+                problem.network().walls(index),
+                carriedBy,
+                arrays.direction(index));
     }
 
     private static RunLength run(EdgeKind kind, int direction, long nanometres) {
@@ -93,7 +101,7 @@ final class Tie {
         RunLength copper = carriedBy.isEmpty() ? run(EdgeKind.LANDING, Direction.NONE, way.makeUp()) : RunLength.ZERO;
         List<Piece> pieces =
                 problem.network().isMetal(way.node()) ? List.of() : List.of(heights.at(way.node(), copper.total()));
-        return new TieEdge(way.node(), vertex(terminal), size, copper, pieces, carriedBy, Direction.NONE);
+        return new TieEdge(way.node(), vertex(terminal), size, copper, pieces, List.of(), carriedBy, Direction.NONE);
     }
 
     private String installedAt(int node) {

@@ -18,13 +18,23 @@ final class TieEdge {
     private final String carriedBy;
     private final int direction;
     private final List<Piece> pieces;
+    private final List<String> crosses;
 
     /**
      * @param copper new copper by what it is spent on; zero where something carries
      * @param pieces that copper by how high it runs
+     * @param crosses ids of walls passed
      * @param carriedBy the path that carries without new copper; empty for copper
      */
-    TieEdge(int a, int b, WireSize size, RunLength copper, List<Piece> pieces, String carriedBy, int direction) {
+    TieEdge(
+            int a,
+            int b,
+            WireSize size,
+            RunLength copper,
+            List<Piece> pieces,
+            List<String> crosses,
+            String carriedBy,
+            int direction) {
         this.a = a;
         this.b = b;
         this.size = size;
@@ -32,6 +42,7 @@ final class TieEdge {
         this.carriedBy = carriedBy;
         this.direction = direction;
         this.pieces = List.copyOf(pieces);
+        this.crosses = List.copyOf(crosses);
     }
 
     int a() {
@@ -56,6 +67,10 @@ final class TieEdge {
 
     List<Piece> pieces() {
         return pieces;
+    }
+
+    List<String> crosses() {
+        return crosses;
     }
 
     String carriedBy() {

@@ -55,4 +55,31 @@ public record Layout(
         notChecked = List.copyOf(notChecked);
         cautions = List.copyOf(cautions);
     }
+
+    /** The same route as the answer to what costs least. */
+    public Layout withCost(Status newStatus, BigDecimal gap, Cost newCost) {
+        return new Layout(
+                site,
+                adoption,
+                codeEdition,
+                lengthUnit,
+                newStatus,
+                copper,
+                sizes,
+                lowerBound,
+                gap,
+                conductors,
+                links,
+                joints,
+                services,
+                electrodes,
+                bonds,
+                excluded,
+                findings,
+                assumed,
+                notChecked,
+                cautions,
+                Objective.COST,
+                Optional.of(newCost));
+    }
 }
