@@ -34,12 +34,14 @@ final class Conductors {
     private final Meetings meetings;
     private final Places places;
     private final Optional<InstalledPrices> prices;
+    private final PassedWalls walls;
     private final Map<Stretch, String> ids = new HashMap<>();
     private final Map<Meeting, String> joints = new HashMap<>();
     private final Set<TieEdge> toFirstElectrode = new HashSet<>();
 
     /** @param prices by which the way of tapping is chosen */
-    Conductors(RouteProblem problem, Tie tie, Meetings meetings, Places places, Optional<InstalledPrices> prices) {
+    Conductors(RouteProblem problem, Tie tie, Meetings meetings, Places places, Optional<InstalledPrices> prices, PassedWalls walls) {
+        this.walls = walls;
         this.prices = prices;
         this.problem = problem;
         this.tie = tie;
@@ -95,7 +97,7 @@ final class Conductors {
                         : verdict.why() + "; " + size.label() + " is cheaper installed than "
                                 + verdict.size().label(),
                 pieces,
-                towardService ? reversed(stretch.crosses()) : stretch.crosses());
+                towardService ? reversed(walls.of(stretch)) : walls.of(stretch));
     }
 
     private static <T> List<T> reversed(List<T> line) {

@@ -11,9 +11,12 @@ import java.util.OptionalLong;
 import org.apache.commons.math3.util.ArithmeticUtils;
 import org.bondspan.layout.Piece;
 import org.bondspan.price.Bands;
+import org.bondspan.site.Busbar;
+import org.bondspan.site.Position;
 import org.bondspan.solve.RoutingProblem;
 import org.bondspan.units.ExactMoney;
 import org.bondspan.units.Length;
+import org.bondspan.units.Money;
 import org.bondspan.units.WireSize;
 
 /**
@@ -34,9 +37,11 @@ final class CostProblem {
     private final Map<List<Long>, Integer> tariffs = new HashMap<>();
 
     /** The integers, and what one of them is worth. */
-    record Integers(RoutingProblem problem, BigDecimal grainsPerWeight) {
+    record Integers(RoutingProblem problem, BigDecimal grainsPerWeight, long discountCents) {
+        /** What a tree of that weight costs at least: lugs on busbars may save something on taps. */
         ExactMoney worth(long weight) {
-            return new ExactMoney(BigDecimal.valueOf(weight).multiply(grainsPerWeight));
+            ExactMoney discount = ExactMoney.of(Money.ofCents(-discountCents));
+            return new ExactMoney(BigDecimal.valueOf(weight).multiply(grainsPerWeight)).plus(discount);
         }
     }
 
@@ -53,9 +58,9 @@ final class CostProblem {
         long unit = ArithmeticUtils.gcd(problem.lengthUnit(), ExactMoney.GRAINS_PER_CENT);
         for (int coarse = 0; ; coarse++) {
             try {
-                RoutingProblem integers = new CostProblem(problem, prices, unit).build();
+                CostProblem made = new CostProblem(problem, prices, unit);
                 BigDecimal grains = BigDecimal.valueOf(unit).divide(prices.stepsPerCent());
-                return new Integers(integers, grains);
+                return new Integers(made.build(), grains, made.busbarDiscount());
             } catch (ArithmeticException overflow) {
                 if (coarse == MOST_COARSE) {
                     throw overflow;
@@ -98,6 +103,12 @@ final class CostProblem {
         Length length = Length.ofNanometres(arrays.length(edge));
         if (arrays.kind(edge) == EdgeKind.INSTALLED) {
             builder.addEdge(from, to, 0, tariff(weights(free, largest, size -> OptionalLong.of(0))));
+            return;
+        }
+        if (arrays.kind(edge) == EdgeKind.CROSSING) {
+            long passing = prices.crossing(arrays.path(edge));
+            builder.addEdge(from, to, 1, tariff(weights(
+                    free, largest, size -> OptionalLong.of(weight(ExactMoney.ZERO, passing)))));
             return;
         }
         if (arrays.kind(edge) == EdgeKind.LANDING) {
@@ -172,20 +183,47 @@ final class CostProblem {
         return tariffs.computeIfAbsent(Arrays.stream(weights).boxed().toList(), ignored -> builder.addTariff(weights));
     }
 
-    /**
-     * What a split costs at least: a tap, or less where lugs on a busbar, or landing each conductor on the metal at the
-     * place, may do instead.
-     */
+    /** What lugs on busbars may cost less than the taps that the search counts there, in cents. */
+    private long busbarDiscount() {
+        OptionalLong lug = prices.busbarLug();
+        if (lug.isEmpty() || problem.terminalCount() < 3) {
+            return 0;
+        }
+        Network network = problem.network();
+        Map<Position, Integer> meeting = new HashMap<>();
+        for (Busbar busbar : network.site().busbars()) {
+            meeting.put(busbar.position(), 0);
+        }
+        if (meeting.isEmpty()) {
+            return 0;
+        }
+        NetworkArrays arrays = network.arrays();
+        for (int edge = 0; edge < arrays.edgeCount(); edge++) {
+            count(arrays.from(edge), meeting);
+            count(arrays.to(edge), meeting);
+        }
+        for (int t = 0; t < problem.terminalCount(); t++) {
+            problem.attachments(t).forEach(way -> count(way.node(), meeting));
+        }
+        return meeting.values().stream()
+                .mapToLong(most -> Math.min(most, problem.terminalCount()))
+                .map(most -> Math.max(0, (most - 2) * prices.tap() - most * lug.getAsLong()))
+                .sum();
+    }
+
+    private void count(int node, Map<Position, Integer> meeting) {
+        if (!problem.network().isMetal(node)) {
+            meeting.computeIfPresent(problem.network().position(node), (at, count) -> count + 1);
+        }
+    }
+
+    /** What a split costs at least: a tap, or less where landing each conductor on the metal at the place does it. */
     private long tapWeight() {
         int terminals = problem.terminalCount();
         if (terminals < 3) {
             return 0;
         }
         long cents = prices.tap();
-        OptionalLong lug = prices.busbarLug();
-        if (lug.isPresent() && !problem.network().site().busbars().isEmpty()) {
-            cents = Math.min(cents, lug.getAsLong() * terminals / (terminals - 2));
-        }
         if (problem.network().site().makeUpPerEnd().isZero()) {
             for (String path : problem.network().metalNodes().keySet()) {
                 cents = Math.min(cents, prices.landing(path));

@@ -135,7 +135,7 @@ public final class Interconnection {
         List<Stretch> stretches = Stretches.of(tie);
         Meetings meetings = new Meetings(tie, stretches);
         Places places = new Places(problem, tie);
-        Conductors naming = new Conductors(problem, tie, meetings, places, prices);
+        Conductors naming = new Conductors(problem, tie, meetings, places, prices, PassedWalls.of(stretches));
         List<Link> links = new Links(problem, media, tie, meetings, places).list(stretches);
         List<Conductor> conductors = new ArrayList<>(naming.conductors());
         conductors.addAll(jumpers());

@@ -22,7 +22,7 @@ final class Network {
     private final Map<String, List<Integer>> landingPlaces;
     private final Map<Integer, InstalledAt> installedAt;
     private final List<String> obliqueLevels;
-    private final Map<Integer, List<String>> walls;
+    private final WallFaces faces;
 
     /**
      * @param places nodes below this number are places, those from it on are metal
@@ -30,7 +30,7 @@ final class Network {
      * @param connectionNodes the node of every connection, by its position
      * @param landingPlaces nodes from which copper may land on a frame or piping that carries nothing
      * @param installedAt nodes where an installed conductor lies, with the largest such
-     * @param walls ids of walls passed, by edge
+     * @param faces places on walls, and what passes them
      * @param obliqueLevels levels on whose open floor something oblique stands
      */
     Network(
@@ -42,7 +42,7 @@ final class Network {
             Map<String, List<Integer>> landingPlaces,
             Map<Integer, InstalledAt> installedAt,
             List<String> obliqueLevels,
-            Map<Integer, List<String>> walls) {
+            WallFaces faces) {
         this.site = site;
         this.arrays = arrays;
         this.places = places;
@@ -51,7 +51,7 @@ final class Network {
         this.landingPlaces = Map.copyOf(landingPlaces);
         this.installedAt = Map.copyOf(installedAt);
         this.obliqueLevels = List.copyOf(obliqueLevels);
-        this.walls = Map.copyOf(walls);
+        this.faces = faces;
     }
 
     Site site() {
@@ -103,6 +103,11 @@ final class Network {
         return node;
     }
 
+    /** A place on all faces of the walls that it lies on. */
+    List<Integer> faces(int place) {
+        return faces.faces(place);
+    }
+
     List<Integer> landingPlaces(String path) {
         return landingPlaces.getOrDefault(path, List.of());
     }
@@ -114,7 +119,7 @@ final class Network {
 
     /** Ids of walls that an edge passes. */
     List<String> walls(int edge) {
-        return walls.getOrDefault(edge, List.of());
+        return faces.passed().getOrDefault(edge, List.of());
     }
 
     List<String> obliqueLevels() {

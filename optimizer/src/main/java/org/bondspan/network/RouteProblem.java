@@ -41,7 +41,8 @@ final class RouteProblem {
 
     private List<Attachment> attach(Service service) {
         return service.connections().stream()
-                .map(connection -> atConnection(new Landing.AtConnection(service.id(), connection), connection))
+                .flatMap(connection ->
+                        atConnection(new Landing.AtConnection(service.id(), connection), connection).stream())
                 .toList();
     }
 
@@ -49,7 +50,7 @@ final class RouteProblem {
         List<Attachment> ways = new ArrayList<>();
         for (Landing landing : obligation.landings()) {
             if (landing instanceof Landing.AtConnection at) {
-                ways.add(atConnection(at, at.connection()));
+                ways.addAll(atConnection(at, at.connection()));
             } else if (landing instanceof Landing.WithCarrier with) {
                 ways.add(new Attachment(landing, network.metalNode(with.path()), 0, Optional.empty()));
             } else {
@@ -59,8 +60,10 @@ final class RouteProblem {
         return ways;
     }
 
-    private Attachment atConnection(Landing landing, Connection connection) {
-        return fromPlace(landing, network.connectionNode(connection.position()));
+    private List<Attachment> atConnection(Landing landing, Connection connection) {
+        return network.faces(network.connectionNode(connection.position())).stream()
+                .map(node -> fromPlace(landing, node))
+                .toList();
     }
 
     private Attachment fromPlace(Landing landing, int node) {
