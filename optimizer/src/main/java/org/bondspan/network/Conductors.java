@@ -40,7 +40,13 @@ final class Conductors {
     private final Set<TieEdge> toFirstElectrode = new HashSet<>();
 
     /** @param prices by which the way of tapping is chosen */
-    Conductors(RouteProblem problem, Tie tie, Meetings meetings, Places places, Optional<InstalledPrices> prices, PassedWalls walls) {
+    Conductors(
+            RouteProblem problem,
+            Tie tie,
+            Meetings meetings,
+            Places places,
+            Optional<InstalledPrices> prices,
+            PassedWalls walls) {
         this.walls = walls;
         this.prices = prices;
         this.problem = problem;

@@ -107,8 +107,11 @@ final class CostProblem {
         }
         if (arrays.kind(edge) == EdgeKind.CROSSING) {
             long passing = prices.crossing(arrays.path(edge));
-            builder.addEdge(from, to, 1, tariff(weights(
-                    free, largest, size -> OptionalLong.of(weight(ExactMoney.ZERO, passing)))));
+            builder.addEdge(
+                    from,
+                    to,
+                    1,
+                    tariff(weights(free, largest, size -> OptionalLong.of(weight(ExactMoney.ZERO, passing)))));
             return;
         }
         if (arrays.kind(edge) == EdgeKind.LANDING) {

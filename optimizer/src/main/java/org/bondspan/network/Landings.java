@@ -46,7 +46,10 @@ final class Landings {
         }
     }
 
-    /** Lands copper from a place, on whichever face of a wall, on a path; {@code limit} is the largest size that the metal carries. */
+    /**
+     * Lands copper from a place, on whichever face of a wall, on a path; {@code limit} is the largest size that the
+     * metal carries.
+     */
     void add(int place, String path, Optional<WireSize> limit) {
         faces.faces(place).forEach(face -> land(face, path, limit));
     }

@@ -91,15 +91,7 @@ final class NetworkArrays {
 
     /** The same run once more; returns its number. */
     int addCopyOf(int edge) {
-        add(
-                from[edge],
-                to[edge],
-                length[edge],
-                kind[edge],
-                direction[edge],
-                path(edge),
-                freeUpTo[edge],
-                largest[edge]);
+        add(from[edge], to[edge], length[edge], kind[edge], direction[edge], path(edge), freeUpTo[edge], largest[edge]);
         return edgeCount - 1;
     }
 

@@ -6,7 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Walls that conductors pass, those included that are passed between two joints at one place, by copper without length. */
+/**
+ * Walls that conductors pass, those included that are passed between two joints at one place, by copper without length.
+ */
 final class PassedWalls {
     private final Map<Stretch, List<String>> more = new HashMap<>();
 

@@ -87,7 +87,9 @@ final class WallFaces {
                 faces.add(Optional.empty());
             } else {
                 faces.add(Optional.of(
-                        first ? place : arrays.addPlace(arrays.level(place), arrays.at(place), arrays.elevation(place))));
+                        first
+                                ? place
+                                : arrays.addPlace(arrays.level(place), arrays.at(place), arrays.elevation(place))));
                 first = false;
             }
         }

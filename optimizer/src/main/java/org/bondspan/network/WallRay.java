@@ -25,7 +25,7 @@ record WallRay(long dx, long dy, Optional<String> wall) {
 
     /** From east, counter-clockwise, 0 to less than a full turn. */
     double angle() {
-        double angle = StrictMath.atan2(dy, dx);
+        double angle = StrictMath.atan2((double) dy, (double) dx);
         return angle < 0 ? angle + 2 * Math.PI : angle;
     }
 }

@@ -18,7 +18,8 @@ final class WallRays {
     WallRays(Level level) {
         for (Wall wall : level.walls()) {
             for (int i = 0; i + 1 < wall.line().size(); i++) {
-                walls.add(new Piece(new PlanSegment(wall.line().get(i), wall.line().get(i + 1)), Optional.of(wall.id())));
+                walls.add(new Piece(
+                        new PlanSegment(wall.line().get(i), wall.line().get(i + 1)), Optional.of(wall.id())));
             }
         }
         addEdges(level.outline());

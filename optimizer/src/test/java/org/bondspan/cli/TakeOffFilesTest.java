@@ -137,7 +137,7 @@ class TakeOffFilesTest {
     void aResultIsTakenOffAsTheSiteItself() throws IOException {
         String sample = Run.sample("hall-timber");
         Files.writeString(
-                directory.resolve("r.json"), Run.of("route", "--json", sample).out());
+                directory.resolve("r.json"), Run.of("route", "--json", "--prices", PRICES, sample).out());
         Run ofSite = Run.of("takeoff", sample, "--prices", PRICES);
         Run ofResult = Run.of("takeoff", sample, file("r.json"), "--prices", PRICES);
         assertThat(ofResult).isEqualTo(ofSite);
@@ -157,5 +157,36 @@ class TakeOffFilesTest {
                     .sum();
             assertThat(cents).isPositive();
         }
+    }
+
+    /** The published schemas, by an independent validator. */
+    @Test
+    void everySampleHasALeastCostProvenLeast() throws IOException {
+        for (Path sample : SamplesTest.samples()) {
+            Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, "--json", sample.toString());
+            assertThat(run.err()).isEmpty();
+            assertThat(run.exit()).isZero();
+            assertThat(run.out()).contains("\"objective\": \"cost\"", "\"status\": \"least\"", "\"cost\": {");
+            assertThat(SamplesTest.faults("result", run.out())).isEmpty();
+        }
+        assertThat(SamplesTest.faults("prices", Files.readString(Path.of(PRICES)))).isEmpty();
+    }
+
+    @Test
+    void bothOptimaStandSideBySide() {
+        Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, Run.sample("hall-steel"));
+        assertThat(run.out()).contains("Least cost, proven: $", "LEAST COST AND LEAST COPPER", "least copper  19.98 lb");
+    }
+
+    @Test
+    void aPriceThatIsMissingIsNamedAndNothingAnswered() throws IOException {
+        String book = Files.readString(Path.of(PRICES)).replaceAll("\"rod-clamp\": \\{[^}]*},", "");
+        Files.writeString(directory.resolve("p.json"), book);
+        Run run = Run.of("route", "--objective", "cost", "--prices", file("p.json"), Run.sample("hall-steel"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .isEqualTo(file("p.json") + ": connections.rod-clamp.price: is missing\n" + file("p.json")
+                        + ": connections.rod-clamp.hours: is missing\n");
     }
 }
