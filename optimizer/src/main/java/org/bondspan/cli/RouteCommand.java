@@ -1,7 +1,6 @@
 package org.bondspan.cli;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
@@ -58,7 +57,7 @@ final class RouteCommand implements Callable<Integer> {
     public Integer call() {
         checkObjective();
         out.check();
-        SiteFile read = site.readFile(streams);
+        SiteFile read = priced(site.readFile(streams));
         Layout layout = layout(read.site());
         out.write(read, site.stem(), layout, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
@@ -66,15 +65,20 @@ final class RouteCommand implements Callable<Integer> {
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
-    private Layout layout(Site read) {
-        Optional<PriceBook> book = prices.read();
-        return objective.equals("cost") ? RouteSite.leastCost(read, book(read, book)) : RouteSite.of(read, book);
+    private SiteFile priced(SiteFile file) {
+        return prices.read()
+                .map(book -> new SiteFile(file.site().withPrices(book), file.digest()))
+                .orElse(file);
     }
 
-    private PriceBook book(Site read, Optional<PriceBook> book) {
-        return book.or(read::prices)
+    private Layout layout(Site read) {
+        if (objective.equals("copper")) {
+            return RouteSite.of(read);
+        }
+        PriceBook book = read.prices()
                 .orElseThrow(() -> usage("--objective cost takes prices, and there are none: write prices into the site"
                         + " file, or give a price book with --prices FILE"));
+        return RouteSite.leastCost(read, book);
     }
 
     private void checkObjective() {

@@ -35,6 +35,7 @@ import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.Solver;
+import org.bondspan.solve.Tree;
 import org.bondspan.units.ExactMoney;
 import org.bondspan.units.Length;
 import org.bondspan.units.Weight;
@@ -106,15 +107,25 @@ public final class Interconnection {
             throw new MissingPriceException(asked.missing());
         }
         Outcome outcome = Solver.solve(integers.problem());
-        if (outcome instanceof Outcome.Least least) {
-            ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
-            ChosenTree settled = new OneSize(problem, asked).settle(chosen);
-            ChosenTree straight =
-                    new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
-            ExactMoney bound = integers.worth(least.tree().weight()).plus(forJumpers);
-            return new Priced(tied(straight), Optional.of(bound));
+        if (outcome instanceof Outcome.Impossible) {
+            return new Priced(impossible(), Optional.empty());
         }
-        return new Priced(impossible(), Optional.empty());
+        if (outcome instanceof Outcome.Least least) {
+            return priced(least.tree(), integers.worth(least.tree().weight()).plus(forJumpers));
+        }
+        if (outcome instanceof Outcome.BestFound best) {
+            return priced(best.tree(), integers.worth(best.lowerBoundWeight()).plus(forJumpers));
+        }
+        throw new IllegalStateException("the search ended without a route: " + outcome);
+    }
+
+    private Priced priced(Tree tree, ExactMoney bound) {
+        InstalledPrices asked = prices.orElseThrow();
+        ChosenTree chosen = ChosenTree.of(tree, problem.terminalCount());
+        ChosenTree settled = new OneSize(problem, asked).settle(chosen);
+        ChosenTree straight =
+                new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
+        return new Priced(tied(straight), Optional.of(bound));
     }
 
     private List<Conductor> jumpers() {

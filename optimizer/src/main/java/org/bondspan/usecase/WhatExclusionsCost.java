@@ -38,7 +38,7 @@ public final class WhatExclusionsCost {
     private static Optional<ExclusionCost> cost(Site site, SitePath path) {
         return suppose(site, path)
                 .map(supposed -> new ExclusionCost(
-                        path.id(), Interconnection.of(supposed).copper()));
+                        path.id(), Interconnection.of(supposed, Optional.empty()).copper()));
     }
 
     private static Optional<Site> suppose(Site site, SitePath path) {
@@ -117,6 +117,7 @@ public final class WhatExclusionsCost {
                 site.electrodes(),
                 paths,
                 site.busbars(),
-                site.evidence());
+                site.evidence(),
+                site.prices());
     }
 }

@@ -44,6 +44,29 @@ public record Site(
         evidence = List.copyOf(evidence);
     }
 
+    /** The same site at other prices. */
+    public Site withPrices(PriceBook book) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                codeEdition,
+                qualifiedPersonsOnly,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                risers,
+                services,
+                electrodes,
+                paths,
+                busbars,
+                evidence,
+                Optional.of(book));
+    }
+
     /** The level with that id; throws when the site has none. */
     public Level level(String id) {
         return levels.stream()
