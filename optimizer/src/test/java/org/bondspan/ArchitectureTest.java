@@ -90,6 +90,7 @@ class ArchitectureTest {
                         "org.bondspan.units..",
                         "org.apache.batik.svggen..",
                         "org.apache.pdfbox..",
+                        "org.apache.fontbox..",
                         "de.rototor.pdfbox..",
                         "org.w3c.dom..",
                         "java..",

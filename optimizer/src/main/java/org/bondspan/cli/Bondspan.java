@@ -62,16 +62,24 @@ public final class Bondspan implements Runnable {
                 new FileOutputStream(FileDescriptor.out),
                 new FileOutputStream(FileDescriptor.err),
                 TerminalInk.forStandardOutput());
-        System.exit(run(streams, args));
+        Interrupt interrupt = Interrupt.watch();
+        int exit = run(streams, Watch.onTerminal(interrupt), args);
+        interrupt.finish(exit);
+        System.exit(exit);
+    }
+
+    /** Runs one command that nobody watches, and gives its exit code. */
+    static int run(Streams streams, String... args) {
+        return run(streams, Watch.NOBODY, args);
     }
 
     /** Runs one command and gives its exit code. */
-    static int run(Streams streams, String... args) {
+    static int run(Streams streams, Watch watch, String... args) {
         Failures failures = new Failures(streams, args);
         StringWriter help = new StringWriter();
         CommandLine commandLine = new CommandLine(new Bondspan())
                 .addSubcommand(new CheckCommand(streams))
-                .addSubcommand(new RouteCommand(streams))
+                .addSubcommand(new RouteCommand(streams, watch))
                 .addSubcommand(new ReviewCommand(streams))
                 .addSubcommand(new TakeOffCommand(streams))
                 .addSubcommand(new SchemaCommand(streams))

@@ -5,6 +5,7 @@ import java.io.StringWriter;
 import java.util.List;
 import org.bondspan.io.InputException;
 import org.bondspan.price.MissingPriceException;
+import org.bondspan.usecase.NothingFoundException;
 import org.bondspan.usecase.TooFineException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -41,6 +42,10 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
         if (failure instanceof TooFineException fine) {
             streams.tell(commandLine.getCommandName() + ": " + fine.getMessage() + "\n");
             return Exit.BAD_INPUT;
+        }
+        if (failure instanceof NothingFoundException nothing) {
+            streams.tell(commandLine.getCommandName() + ": " + nothing.getMessage() + "\n");
+            return Exit.FOUND;
         }
         if (failure instanceof ParameterException wrong) {
             return usage(wrong);

@@ -7,9 +7,9 @@ import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
-import org.bondspan.price.PriceBook;
 import org.bondspan.report.RouteText;
 import org.bondspan.site.Site;
+import org.bondspan.usecase.RouteLimits;
 import org.bondspan.usecase.RouteSite;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -22,9 +22,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "route",
         description =
-                "Finds the interconnection of all that must be connected with the least copper or the least cost, and proves it least.")
+                "Finds the interconnection of all that must be connected with the least copper or the least cost, and proves it least.",
+        footer = {"", "An interrupt (Ctrl-C) answers with the best found so far."})
 final class RouteCommand implements Callable<Integer> {
     private final Streams streams;
+    private final Watch watch;
 
     @Spec
     private CommandSpec command;
@@ -49,14 +51,19 @@ final class RouteCommand implements Callable<Integer> {
     @Mixin
     private OutOptions out;
 
-    RouteCommand(Streams streams) {
+    @Mixin
+    private LimitOptions limits;
+
+    RouteCommand(Streams streams, Watch watch) {
         this.streams = streams;
+        this.watch = watch;
     }
 
     @Override
     public Integer call() {
         checkObjective();
         out.check();
+        limits.check();
         SiteFile read = priced(site.readFile(streams));
         Layout layout = layout(read.site());
         out.write(read, site.stem(), layout, streams);
@@ -72,13 +79,15 @@ final class RouteCommand implements Callable<Integer> {
     }
 
     private Layout layout(Site read) {
+        RouteLimits within = limits.limits(streams, watch, read.lengthUnit());
         if (objective.equals("copper")) {
-            return RouteSite.of(read);
+            return RouteSite.of(read, within);
         }
-        PriceBook book = read.prices()
-                .orElseThrow(() -> usage("--objective cost takes prices, and there are none: write prices into the site"
-                        + " file, or give a price book with --prices FILE"));
-        return RouteSite.leastCost(read, book);
+        if (read.prices().isEmpty()) {
+            throw usage("--objective cost takes prices, and there are none: write prices into the site file, or give a"
+                    + " price book with --prices FILE");
+        }
+        return RouteSite.leastCost(read, within);
     }
 
     private void checkObjective() {

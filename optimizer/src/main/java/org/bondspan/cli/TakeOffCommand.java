@@ -5,13 +5,11 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutReader;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
-import org.bondspan.price.PriceBook;
 import org.bondspan.report.TakeOffCsv;
 import org.bondspan.report.TakeOffText;
 import org.bondspan.report.TakeOffWorkbook;
@@ -75,9 +73,9 @@ final class TakeOffCommand implements Callable<Integer> {
             files.add(NewFile.of(command, "--xlsx", xlsx));
         }
         files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
-        Site read = site.read(streams);
-        Optional<PriceBook> book = prices.read();
-        TakeOff takeOff = TakeOffSite.of(read, layout(read, book), book);
+        Site drawn = site.read(streams);
+        Site read = prices.read().map(drawn::withPrices).orElse(drawn);
+        TakeOff takeOff = TakeOffSite.of(read, layout(read));
         for (NewFile file : files) {
             file.write(
                     file.option().equals("--csv")
@@ -90,9 +88,9 @@ final class TakeOffCommand implements Callable<Integer> {
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
-    private Layout layout(Site read, Optional<PriceBook> book) {
+    private Layout layout(Site read) {
         if (result == null) {
-            return RouteSite.of(read, book);
+            return RouteSite.of(read);
         }
         try {
             return LayoutReader.read(Path.of(result), read);

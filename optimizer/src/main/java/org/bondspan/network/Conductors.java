@@ -1,6 +1,7 @@
 package org.bondspan.network;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -74,7 +75,7 @@ final class Conductors {
     }
 
     private Conductor conductor(Stretch stretch) {
-        long beyond = tie.beyond(stretch.first());
+        BitSet beyond = tie.beyond(stretch.first());
         WireSize size = stretch.first().size();
         StretchNeed.Verdict verdict = problem.need().explain(beyond);
         Role role = role(stretch, beyond);
@@ -116,21 +117,21 @@ final class Conductors {
         return findId(stretch).orElseThrow();
     }
 
-    private boolean servesServicesOnly(long beyond) {
-        return beyond >>> problem.services().size() == 0;
+    private boolean servesServicesOnly(BitSet beyond) {
+        return beyond.length() <= problem.services().size();
     }
 
-    private List<String> serves(long beyond) {
+    private List<String> serves(BitSet beyond) {
         List<String> served = new ArrayList<>();
         for (int t = 0; t < problem.terminalCount(); t++) {
-            if ((beyond >> t & 1) != 0) {
+            if (beyond.get(t)) {
                 served.add(tie.chosenAttachment(t).landing().of());
             }
         }
         return served;
     }
 
-    private Role role(Stretch stretch, long beyond) {
+    private Role role(Stretch stretch, BitSet beyond) {
         if (stretch.edges().stream().anyMatch(toFirstElectrode::contains)) {
             return Role.GROUNDING_ELECTRODE_CONDUCTOR;
         }
@@ -142,17 +143,17 @@ final class Conductors {
         return obligation.kind() == Obligation.Kind.ELECTRODE || obligation.rule() == Rule.IN_GROUND_METAL;
     }
 
-    private List<Obligation> listServed(long beyond) {
+    private List<Obligation> listServed(BitSet beyond) {
         List<Obligation> served = new ArrayList<>();
         for (int t = problem.services().size(); t < problem.terminalCount(); t++) {
-            if ((beyond >> t & 1) != 0) {
+            if (beyond.get(t)) {
                 served.add(problem.obligation(t));
             }
         }
         return served;
     }
 
-    private List<String> basis(Role role, long beyond, StretchNeed.Verdict verdict, WireSize size) {
+    private List<String> basis(Role role, BitSet beyond, StretchNeed.Verdict verdict, WireSize size) {
         Set<Rule> rules = new LinkedHashSet<>();
         switch (role) {
             case GROUNDING_ELECTRODE_CONDUCTOR -> rules.add(Rule.SERVICE_CONNECTION);

@@ -12,10 +12,12 @@ final class CopperRuns {
     private final NetworkArrays arrays;
     private final int[] firstOfNode;
     private final int[] edges;
+    private final Apart apart;
 
     CopperRuns(Network network) {
         this.network = network;
         this.arrays = network.arrays();
+        this.apart = new Apart(network);
         this.firstOfNode = new int[network.nodeCount() + 1];
         this.edges = new int[2 * arrays.edgeCount()];
         for (int edge = 0; edge < arrays.edgeCount(); edge++) {
@@ -30,6 +32,10 @@ final class CopperRuns {
             edges[next[arrays.from(edge)]++] = edge;
             edges[next[arrays.to(edge)]++] = edge;
         }
+    }
+
+    Apart apart() {
+        return apart;
     }
 
     int firstEdge(int node) {

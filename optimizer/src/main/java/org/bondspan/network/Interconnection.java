@@ -30,7 +30,6 @@ import org.bondspan.layout.Objective;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.Status;
 import org.bondspan.price.MissingPriceException;
-import org.bondspan.price.PriceBook;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
@@ -51,7 +50,7 @@ public final class Interconnection {
     private final Objective objective;
     private final Optional<InstalledPrices> prices;
 
-    private Interconnection(Site site, Optional<PriceBook> book, Objective objective) {
+    private Interconnection(Site site, Objective objective) {
         this.site = site;
         this.objective = objective;
         this.system = GroundingElectrodeSystem.of(site);
@@ -59,7 +58,7 @@ public final class Interconnection {
         this.network = NetworkBuilder.build(site, system, media);
         StretchNeed need = new StretchNeed(site.services(), system.obligations());
         List<WireSize> needed = List.copyOf(need.listSizes());
-        this.prices = book.map(each -> new InstalledPrices(site, each, needed));
+        this.prices = site.prices().map(each -> new InstalledPrices(site, each, needed));
         List<WireSize> sizes = buying().map(InstalledPrices::sizes).orElse(needed);
         this.problem = new RouteProblem(network, system.obligations(), need, sizes);
     }
@@ -70,13 +69,12 @@ public final class Interconnection {
     }
 
     /**
-     * The route with the least copper.
+     * The least copper within limits. Taps are made in the way that is cheaper at the prices of the site, if it has any. Empty when no lawful tie was found though none was proven impossible.
      *
-     * @param book prices by which the way of tapping is chosen, and nothing else
      * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
      */
-    public static Layout of(Site site, Optional<PriceBook> book) {
-        return new Interconnection(site, book, Objective.COPPER).route();
+    public static Optional<Layout> find(Site site, SearchLimits limits) {
+        return new Interconnection(site, Objective.COPPER).route(limits);
     }
 
     /**
@@ -87,61 +85,68 @@ public final class Interconnection {
     public record Priced(Layout layout, Optional<ExactMoney> bound) {}
 
     /**
-     * The route with the least installed cost.
+     * The least installed cost within limits, at the prices of the site. Empty when no lawful tie was found though none
+     * was proven impossible. Nothing is told of its progress.
      *
      * @throws MissingPriceException naming every price that it takes and that is not stated
      * @throws ArithmeticException when the plan is so large and so fine that costs cannot be compared
      */
-    public static Priced leastCost(Site site, PriceBook book) {
-        return new Interconnection(site, Optional.of(book), Objective.COST).routeByCost();
+    public static Optional<Priced> findLeastCost(Site site, SearchLimits limits) {
+        SearchLimits quiet = new SearchLimits(limits.time(), limits.stop(), (best, bound) -> {});
+        return new Interconnection(site, Objective.COST).routeByCost(quiet);
     }
 
-    private Priced routeByCost() {
+    private Optional<Priced> routeByCost(SearchLimits limits) {
         InstalledPrices asked = prices.orElseThrow();
         CostProblem.Integers integers = CostProblem.of(problem, asked);
-        List<Conductor> jumpers = jumpers();
-        ExactMoney forJumpers = jumpers.stream()
+        ExactMoney forJumpers = jumpers().stream()
                 .map(jumper -> asked.jumper(jumper.size(), jumper.pieces()))
                 .reduce(ExactMoney.ZERO, ExactMoney::plus);
         if (!asked.missing().isEmpty()) {
             throw new MissingPriceException(asked.missing());
         }
-        Outcome outcome = Solver.solve(integers.problem());
-        if (outcome instanceof Outcome.Impossible) {
-            return new Priced(impossible(), Optional.empty());
-        }
+        Outcome outcome = Solver.solve(integers.problem(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
-            return priced(least.tree(), integers.worth(least.tree().weight()).plus(forJumpers));
+            ExactMoney bound = integers.worth(least.tree().weight()).plus(forJumpers);
+            return Optional.of(priced(least.tree(), bound, Proof.LEAST));
         }
         if (outcome instanceof Outcome.BestFound best) {
-            return priced(best.tree(), integers.worth(best.lowerBoundWeight()).plus(forJumpers));
+            ExactMoney bound = integers.worth(best.lowerBoundWeight()).plus(forJumpers);
+            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem)));
         }
-        throw new IllegalStateException("the search ended without a route: " + outcome);
+        return outcome instanceof Outcome.Impossible
+                ? Optional.of(new Priced(impossible(), Optional.empty()))
+                : Optional.empty();
     }
 
-    private Priced priced(Tree tree, ExactMoney bound) {
+    private Priced priced(Tree tree, ExactMoney bound, Proof proof) {
         InstalledPrices asked = prices.orElseThrow();
-        ChosenTree chosen = ChosenTree.of(tree, problem.terminalCount());
-        ChosenTree settled = new OneSize(problem, asked).settle(chosen);
+        ChosenTree settled = new OneSize(problem, asked).settle(ChosenTree.of(tree, problem.terminalCount()));
         ChosenTree straight =
                 new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
-        return new Priced(tied(straight), Optional.of(bound));
+        return new Priced(tied(straight, proof), Optional.of(bound));
     }
 
     private List<Conductor> jumpers() {
         return new PipeJumpers(site, problem.need(), buying()).list(system, media);
     }
 
-    private Layout route() {
-        Outcome outcome = Solver.solve(problem.toIntegers());
+    private Optional<Layout> route(SearchLimits limits) {
+        Outcome outcome = Solver.solve(problem.toIntegers(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
-            ChosenTree chosen = ChosenTree.of(least.tree(), problem.terminalCount());
-            return tied(new Straightening(problem, Optional.empty()).straighten(chosen));
+            return Optional.of(tied(straight(least.tree()), Proof.LEAST));
         }
-        return impossible();
+        if (outcome instanceof Outcome.BestFound best) {
+            return Optional.of(tied(straight(best.tree()), Proof.of(best, problem)));
+        }
+        return outcome instanceof Outcome.Impossible ? Optional.of(impossible()) : Optional.empty();
     }
 
-    private Layout tied(ChosenTree chosen) {
+    private ChosenTree straight(Tree tree) {
+        return new Straightening(problem, Optional.empty()).straighten(ChosenTree.of(tree, problem.terminalCount()));
+    }
+
+    private Layout tied(ChosenTree chosen, Proof proof) {
         Tie tie = new Tie(problem, chosen);
         List<Stretch> stretches = Stretches.of(tie);
         Meetings meetings = new Meetings(tie, stretches);
@@ -151,7 +156,9 @@ public final class Interconnection {
         List<Conductor> conductors = new ArrayList<>(naming.conductors());
         conductors.addAll(jumpers());
         States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
-        return layout(Status.LEAST, states, conductors, links, naming.joints(), findings(links));
+        List<Finding> findings = findings(links);
+        proof.findNote(site).ifPresent(findings::add);
+        return layout(proof, states, conductors, links, naming.joints(), findings);
     }
 
     private Layout impossible() {
@@ -159,7 +166,7 @@ public final class Interconnection {
         List<Finding> findings = new ArrayList<>(reach.findings());
         findings.addAll(SiteFindings.of(site, system));
         States states = States.unreached(site, system, reach.unreached());
-        return layout(Status.IMPOSSIBLE, states, List.of(), List.of(), List.of(), findings);
+        return layout(Proof.IMPOSSIBLE, states, List.of(), List.of(), List.of(), findings);
     }
 
     private List<Finding> findings(List<Link> links) {
@@ -193,24 +200,24 @@ public final class Interconnection {
     }
 
     private Layout layout(
-            Status status,
+            Proof proof,
             States states,
             List<Conductor> conductors,
             List<Link> links,
             List<Joint> joints,
             List<Finding> findings) {
         List<SizeTotal> sizes = totals(conductors);
-        Optional<Copper> copper = status == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
+        Optional<Copper> copper = proof.status() == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(copper(sizes));
         return new Layout(
                 site.name(),
                 site.adoption(),
                 site.codeEdition(),
                 site.lengthUnit(),
-                status,
+                proof.status(),
                 copper,
                 sizes,
-                copper.map(Copper::weight),
-                BigDecimal.ZERO,
+                copper.map(Copper::weight).map(proof::bound),
+                copper.map(Copper::weight).map(proof::gapPercent).orElse(BigDecimal.ZERO),
                 conductors,
                 links,
                 joints,

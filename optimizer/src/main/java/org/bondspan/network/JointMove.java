@@ -20,6 +20,7 @@ final class JointMove {
     private final int joint;
     private final List<Run> meeting;
     private final Optional<EdgePrices> prices;
+    private final long[] rates;
 
     JointMove(RouteProblem problem, CopperRuns runs, int joint, List<Run> meeting, Optional<EdgePrices> prices) {
         this.problem = problem;
@@ -29,6 +30,7 @@ final class JointMove {
         this.joint = joint;
         this.meeting =
                 meeting.stream().sorted(Comparator.comparingLong(this::rate)).toList();
+        this.rates = this.meeting.stream().mapToLong(this::rate).toArray();
     }
 
     /**
@@ -67,26 +69,42 @@ final class JointMove {
     }
 
     /**
-     * From each of the three far ends, as far as the weight of all three together goes: from the lightest run's end
-     * first, then where its copper and the other's stay within that weight. On the way to a place that costs the same
-     * this holds throughout, since a step back along the heavier run saves at least what the lighter spends more.
+     * From each of the three far ends, as far as all three together may go without weighing more than now: what was
+     * spent so far counts, and the least that it takes to meet the other two ends. Where that least is not known: from
+     * the lightest run's end as far as the weight of all three goes, then where its copper and the other's stay within
+     * that weight. On the way to a place that costs the same this holds throughout, since a step back along the heavier
+     * run saves at least what the lighter spends more.
      */
     private List<long[]> distances(Set<Integer> taken) {
         long weight = weight();
-        Run lightest = meeting.get(0);
-        long[] first = runs.distances(
-                end(lightest),
-                problem.size(lightest.rank()),
-                (node, spent) -> weight(lightest, spent) <= weight && !taken.contains(node));
-        List<long[]> distances = new ArrayList<>(List.of(first));
-        for (Run run : meeting.subList(1, meeting.size())) {
-            distances.add(runs.distances(
-                    end(run),
-                    problem.size(run.rank()),
-                    (node, spent) -> first[node] != CopperRuns.FAR
-                            && weight(run, spent) + weight(lightest, first[node]) <= weight));
+        List<long[]> distances = new ArrayList<>();
+        for (int i = 0; i < meeting.size(); i++) {
+            int coming = i;
+            Run run = meeting.get(i);
+            CopperRuns.Entry within =
+                    (node, spent) -> weight(run, spent) + leastToMeet(coming, node) <= weight && !taken.contains(node);
+            boolean alone = i == 0 || runs.apart().isKnown();
+            distances.add(distances(run, alone ? within : besideLightest(run, distances.get(0), weight)));
         }
         return distances;
+    }
+
+    private CopperRuns.Entry besideLightest(Run run, long[] first, long weight) {
+        return (node, spent) ->
+                first[node] != CopperRuns.FAR && weight(run, spent) + weight(meeting.get(0), first[node]) <= weight;
+    }
+
+    private long[] distances(Run run, CopperRuns.Entry entry) {
+        return runs.distances(end(run), problem.size(run.rank()), entry);
+    }
+
+    /** Least weight of joining the run of a number, which has come to a node, with the far ends of the other two. */
+    private long leastToMeet(int coming, int node) {
+        int[] ends = new int[meeting.size()];
+        for (int i = 0; i < ends.length; i++) {
+            ends[i] = i == coming ? node : end(meeting.get(i));
+        }
+        return runs.apart().leastWeight(ends, rates, problem.lengthUnit());
     }
 
     private boolean moveToBest(

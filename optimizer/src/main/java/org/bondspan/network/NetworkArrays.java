@@ -191,6 +191,14 @@ final class NetworkArrays {
         return new PlanPoint(x[node], y[node]);
     }
 
+    long x(int node) {
+        return x[node];
+    }
+
+    long y(int node) {
+        return y[node];
+    }
+
     long elevation(int node) {
         return elevation[node];
     }

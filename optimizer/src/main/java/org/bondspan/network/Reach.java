@@ -1,6 +1,7 @@
 package org.bondspan.network;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,10 +41,16 @@ final class Reach {
         this.site = network.site();
         this.anySize = reachable(WireSize.AWG_14);
         for (int t = 0; t < problem.terminalCount(); t++) {
-            if (!isReached(t, reachable(problem.need().across(1L << t)))) {
+            if (!isReached(t, reachable(problem.need().across(alone(t))))) {
                 unreachable.add(t);
             }
         }
+    }
+
+    private static BitSet alone(int terminal) {
+        BitSet alone = new BitSet();
+        alone.set(terminal);
+        return alone;
     }
 
     /** Nodes that copper of a size reaches from the first service. */
@@ -112,7 +119,7 @@ final class Reach {
     private String reason(String id, int terminal) {
         if (isReached(terminal, anySize)) {
             return "what carries on the only way to it is smaller than the "
-                    + problem.need().across(1L << terminal).label() + " that it needs.";
+                    + problem.need().across(alone(terminal)).label() + " that it needs.";
         }
         Optional<Position> place = findPlace(id, terminal);
         if (place.isEmpty()) {

@@ -116,25 +116,15 @@ final class RouteProblem {
     }
 
     CutNeed cutNeed() {
-        int terminals = attachments.size();
-        if (!need.isByPairs()) {
-            return CutNeed.of(side -> sizes.indexOf(need.across(side & ((1L << terminals) - 1))));
-        }
-        int[][] ranks = new int[terminals][terminals];
+        int[][] ranks = new int[attachments.size()][attachments.size()];
         for (int s = 0; s < services.size(); s++) {
             for (int j = 0; j < obligations.size(); j++) {
-                Service service = services.get(s);
-                WireSize size = obligations
-                        .get(j)
-                        .need()
-                        .size(
-                                service.ungrounded().material(),
-                                service.ungrounded().area());
-                ranks[s][services.size() + j] = sizes.indexOf(size);
-                ranks[services.size() + j][s] = sizes.indexOf(size);
+                int rank = sizes.indexOf(need.ofPair(services.get(s), obligations.get(j)));
+                ranks[s][services.size() + j] = rank;
+                ranks[services.size() + j][s] = rank;
             }
         }
-        return CutNeed.ofPairs(ranks);
+        return need.isByPairs() ? CutNeed.ofPairs(ranks) : CutNeed.of(ranks, side -> sizes.indexOf(need.across(side)));
     }
 
     Network network() {

@@ -56,7 +56,10 @@ final class Straightening {
     private boolean straighten(Run run, Set<Integer> taken, Map<Integer, Integer> ranks) {
         WireSize size = problem.size(run.rank());
         long length = length(run);
-        long[] out = runs.distances(run.from(), size, (node, spent) -> spent <= length && !taken.contains(node));
+        long[] out = runs.distances(
+                run.from(),
+                size,
+                (node, spent) -> spent + runs.apart().between(node, run.to()) <= length && !taken.contains(node));
         long[] home = runs.distances(
                 run.to(), size, (node, spent) -> out[node] != CopperRuns.FAR && out[node] + spent == length);
         FewestBends search =

@@ -1,6 +1,7 @@
 package org.bondspan.network;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ final class Tie {
     private final Graph<Integer, TieEdge> graph = new SimpleGraph<>(TieEdge.class);
     private final List<Integer> attachments;
     private final Map<Integer, TieEdge> parents = new HashMap<>();
-    private final Map<TieEdge, Long> beyond = new HashMap<>();
+    private final Map<TieEdge, BitSet> beyond = new HashMap<>();
     private final List<Integer> outward = new ArrayList<>();
 
     Tie(RouteProblem problem, ChosenTree chosen) {
@@ -125,9 +126,12 @@ final class Tie {
         for (int i = outward.size() - 1; i > 0; i--) {
             int vertex = outward.get(i);
             TieEdge up = parent(vertex);
-            long here = isTerminal(vertex) ? 1L << terminal(vertex) : 0;
-            long mask = children(vertex).stream().mapToLong(this::beyond).reduce(here, (x, y) -> x | y);
-            beyond.put(up, mask);
+            BitSet served = new BitSet();
+            if (isTerminal(vertex)) {
+                served.set(terminal(vertex));
+            }
+            children(vertex).forEach(edge -> served.or(beyond(edge)));
+            beyond.put(up, served);
         }
     }
 
@@ -152,9 +156,9 @@ final class Tie {
                 .toList();
     }
 
-    /** Terminals on the far side of an edge, as a bit set. */
-    long beyond(TieEdge edge) {
-        return beyond.getOrDefault(edge, 0L);
+    /** Terminals on the far side of an edge, as a bit set; not to be changed. */
+    BitSet beyond(TieEdge edge) {
+        return beyond.getOrDefault(edge, new BitSet());
     }
 
     int degree(int vertex) {

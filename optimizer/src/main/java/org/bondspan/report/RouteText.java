@@ -79,7 +79,7 @@ public final class RouteText {
                 page.item(
                         Tone.WARNING,
                         "Best found, not proven least:",
-                        amounts() + " At most " + Numbers.print(layout.gapPercent()) + " % above the least.");
+                        amounts() + " At most " + Numbers.print(layout.gapPercent()) + " % above the least possible.");
             case IMPOSSIBLE ->
                 page.item(
                         Tone.BAD,

@@ -18,12 +18,16 @@ import org.bondspan.units.Length;
 /** The places of one proposal where copper joins copper: taps, joints, places. */
 final class CopperNodes {
     private final Proposal proposal;
+    private final List<ProposedJoint> telling;
     private final Map<String, Map<Length, Node>> taps = new HashMap<>();
     private final Map<String, Node> joints = new HashMap<>();
     private final Map<Position, Node> places = new LinkedHashMap<>();
 
     CopperNodes(Proposal proposal) {
         this.proposal = proposal;
+        this.telling = proposal.joints().stream()
+                .filter(joint -> !JointByEnds.isTold(joint, proposal))
+                .toList();
         proposal.joints().forEach(joint -> joint.id().ifPresent(id -> nameJoint(id, joint.place())));
         listEnds().forEach(end -> {
             if (end instanceof End.OnConductor tap) {
@@ -70,7 +74,8 @@ final class CopperNodes {
                 .orElseGet(() -> places.computeIfAbsent(place, ignored -> Node.open(Kind.COPPER, "place")));
     }
 
-    private static boolean isSame(Position a, Position b) {
+    /** Whether two places are one, to within 0.05 ft. */
+    static boolean isSame(Position a, Position b) {
         return a.level().equals(b.level()) && Stroke.isSame(a.at(), b.at()) && Stroke.isSame(a.height(), b.height());
     }
 
@@ -86,9 +91,9 @@ final class CopperNodes {
         return taps.getOrDefault(conductor, Map.of());
     }
 
-    /** The joints that name a conductor. */
+    /** The joints that name a conductor and tell what the ends of their conductors do not tell already. */
     List<ProposedJoint> joints(String conductor) {
-        return proposal.joints().stream()
+        return telling.stream()
                 .filter(joint -> joint.conductors().contains(conductor))
                 .toList();
     }

@@ -70,6 +70,7 @@ final class Node {
         return spans.stream()
                 .filter(span -> span.conductor().isPresent())
                 .map(span -> span.other(this))
+                .filter(other -> other != this)
                 .distinct()
                 .count();
     }

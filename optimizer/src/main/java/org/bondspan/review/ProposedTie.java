@@ -1,14 +1,12 @@
 package org.bondspan.review;
 
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.Obligation;
@@ -111,55 +109,8 @@ final class ProposedTie {
     }
 
     private void addConductor(ProposedConductor conductor, List<Offence> offences) {
-        Node first = ends(conductor).get(0);
-        Node last = ends(conductor).get(1);
-        Node start = atVeryEnd(conductor, first, Length::isZero);
-        Node finish = atVeryEnd(conductor, last, at -> isFullLength(conductor, at));
-        Map<Node, Length> between = new LinkedHashMap<>();
-        copper.taps(conductor.id()).forEach((at, tap) -> between.put(tap, at));
-        copper.joints(conductor.id())
-                .forEach(joint ->
-                        copper.find(joint).ifPresent(node -> between.putIfAbsent(node, findAlong(conductor, joint))));
-        between.keySet().removeAll(List.of(first, last, start, finish));
-        run(conductor, offences, start, between, finish);
-    }
-
-    /** A joint that only lists the conductor lies where its place is on the drawn line; else it is told no length. */
-    private Length findAlong(ProposedConductor conductor, ProposedJoint joint) {
-        return joint.place().flatMap(place -> ends.findAlong(conductor, place)).orElse(Length.ZERO);
-    }
-
-    private void run(
-            ProposedConductor conductor, List<Offence> offences, Node start, Map<Node, Length> between, Node finish) {
-        Node before = start;
-        Length run = Length.ZERO;
-        List<Map.Entry<Node, Length>> inOrder =
-                between.entrySet().stream().sorted(Map.Entry.comparingByValue()).toList();
-        for (Map.Entry<Node, Length> place : inOrder) {
-            Length at = run.isLessThan(place.getValue()) ? place.getValue() : run;
-            Span.run(before, place.getKey(), conductor, Optional.of(at.minus(run)), offences);
-            before = place.getKey();
-            run = at;
-        }
-        Length passed = run;
-        Optional<Length> rest =
-                ends.length(conductor).map(whole -> passed.isLessThan(whole) ? whole.minus(passed) : Length.ZERO);
-        Span.run(before, finish, conductor, rest, offences);
-    }
-
-    /** A tap at the very end of a conductor is joined with what it lands on there, without any length of it. */
-    private Node atVeryEnd(ProposedConductor conductor, Node end, Predicate<Length> isThere) {
-        for (Map.Entry<Length, Node> tap : copper.taps(conductor.id()).entrySet()) {
-            if (isThere.test(tap.getKey())) {
-                Span.touch(end, tap.getValue(), List.of());
-                return tap.getValue();
-            }
-        }
-        return end;
-    }
-
-    private boolean isFullLength(ProposedConductor conductor, Length at) {
-        return ends.length(conductor).map(length -> !at.isLessThan(length)).orElse(false) && !at.isZero();
+        List<Node> landed = ends(conductor);
+        new ConductorRun(copper, ends, conductor, offences).lay(landed.get(0), landed.get(1));
     }
 
     /** Where a conductor begins and ends. */

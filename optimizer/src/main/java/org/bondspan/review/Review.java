@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.bondspan.code.Obligation;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.JudgedConductor;
@@ -98,6 +100,7 @@ public final class Review {
     private List<Offence> listUnrelied() {
         SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
         List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
+        unrelied.addAll(new JointNamesCheck(metal).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
             unrelied.addAll(offences(conductor));
             spares.find(conductor).ifPresent(unrelied::add);
@@ -106,9 +109,14 @@ public final class Review {
         return unrelied;
     }
 
-    /** Cautions for frames and rings that ways pass. */
+    /** Cautions for frames and rings that ways pass, and for frames that carry to their in-ground members. */
     private List<Finding> whereMetalCarries() {
-        return verdicts.passed().stream()
+        Stream<Node> reached = verdicts.all().stream()
+                .filter(verdict -> verdict.pair().obligation().kind() == Obligation.Kind.ELECTRODE)
+                .flatMap(verdict -> verdict.best().stream())
+                .map(way -> way.nodes().get(way.nodes().size() - 1))
+                .filter(node -> node.capacity().isEmpty());
+        return Stream.concat(verdicts.passed().stream(), reached)
                 .filter(node -> node.kind() == Kind.PATH)
                 .map(Node::id)
                 .distinct()

@@ -25,6 +25,7 @@ public final class PlanFigure implements Drawing {
     private static final double WIDTH = 800;
     private static final double SIZE = 9;
     private static final double GAP = 16;
+    private static final PlanStyle STYLE = new PlanStyle(DrawingScale.filling(), SIZE, 0.45);
     private static final int COLUMNS = 3;
 
     private final SheetContent content;
@@ -87,7 +88,7 @@ public final class PlanFigure implements Drawing {
 
     private static PlanViews set(Picture picture, LengthUnit unit, double tall) {
         Rectangle2D room = new Rectangle2D.Double(GAP, GAP, WIDTH - 2 * GAP, tall);
-        return PlanViews.of(picture, unit, DrawingScale.filling(), room, SIZE);
+        return PlanViews.of(picture, unit, STYLE, room);
     }
 
     @Override

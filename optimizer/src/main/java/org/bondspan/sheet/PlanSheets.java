@@ -19,13 +19,14 @@ import org.bondspan.site.Level;
  */
 public final class PlanSheets {
     private static final double WORTH_ANOTHER_SHEET = 1.3;
+    private static final double DETAIL_SHARE = 0.27;
 
     private final SheetContent content;
     private final SheetSize size;
     private final Level level;
     private final String number;
     private final Picture picture;
-    private final DrawingScale.Choice scales;
+    private final PlanStyle style;
     private final Rectangle2D room;
     private final List<Block> blocks = new ArrayList<>();
 
@@ -35,7 +36,7 @@ public final class PlanSheets {
         this.level = level;
         this.number = "E-" + (101 + content.site().levels().indexOf(level));
         this.picture = LevelPicture.of(content.site(), content.layout(), level);
-        this.scales = DrawingScale.ofUsual(content.site().lengthUnit());
+        this.style = new PlanStyle(DrawingScale.ofUsual(content.site().lengthUnit()), size.text(), DETAIL_SHARE);
         double gap = size.text();
         this.room = new Rectangle2D.Double(
                 size.margin() + gap,
@@ -59,7 +60,7 @@ public final class PlanSheets {
     }
 
     private PlanViews views(Arrangement arrangement) {
-        return PlanViews.of(picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text());
+        return PlanViews.of(picture, content.site().lengthUnit(), style, arrangement.plan());
     }
 
     private List<Drawing> list() {
@@ -134,8 +135,7 @@ public final class PlanSheets {
     }
 
     private double cost(Arrangement arrangement) {
-        double denominator = PlanViews.scaleOf(
-                        picture, content.site().lengthUnit(), scales, arrangement.plan(), size.text())
+        double denominator = PlanViews.scaleOf(picture, content.site().lengthUnit(), style, arrangement.plan())
                 .denominator();
         boolean fits = Flow.of(blocks, arrangement.columns()).left().isEmpty();
         return fits ? denominator : WORTH_ANOTHER_SHEET * denominator;

@@ -37,31 +37,32 @@ final class PlanViews {
 
     private final Picture picture;
     private final LengthUnit unit;
+    private final PlanStyle style;
     private final DrawingScale.Choice scales;
     private final Rectangle2D room;
     private final double size;
     private final List<View> views = new ArrayList<>();
     private final List<Note> numbered = new ArrayList<>();
 
-    private PlanViews(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
+    private PlanViews(Picture picture, LengthUnit unit, PlanStyle style, Rectangle2D room) {
         this.picture = picture;
         this.unit = unit;
-        this.scales = scales;
+        this.style = style;
+        this.scales = style.scales();
         this.room = room;
-        this.size = size;
+        this.size = style.size();
     }
 
-    static PlanViews of(Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
-        PlanViews views = new PlanViews(picture, unit, scales, room, size);
+    static PlanViews of(Picture picture, LengthUnit unit, PlanStyle style, Rectangle2D room) {
+        PlanViews views = new PlanViews(picture, unit, style, room);
         views.set();
         return views;
     }
 
     /** The scale that the plan has in so much room, with its details beside it. */
-    static DrawingScale scaleOf(
-            Picture picture, LengthUnit unit, DrawingScale.Choice scales, Rectangle2D room, double size) {
-        Split split = new PlanViews(picture, unit, scales, room, size).split();
-        return scale(picture, scales, split.plan(), size);
+    static DrawingScale scaleOf(Picture picture, LengthUnit unit, PlanStyle style, Rectangle2D room) {
+        Split split = new PlanViews(picture, unit, style, room).split();
+        return scale(picture, style.scales(), split.plan(), style.size());
     }
 
     private static DrawingScale scale(Picture picture, DrawingScale.Choice scales, Rectangle2D room, double size) {
@@ -152,7 +153,7 @@ final class PlanViews {
     }
 
     private double detailHeight() {
-        return Math.min(32 * size, room.getHeight() / 2.5);
+        return Math.min(32 * size, style.detailShare() * room.getHeight());
     }
 
     private record Split(Rectangle2D plan, List<Rectangle2D> details) {}
@@ -201,8 +202,8 @@ final class PlanViews {
         DrawingScale scale = scales.fitting(
                 crowd.width(),
                 crowd.height(),
-                Math.max(20, frame.getWidth() - 24 * size),
-                Math.max(20, frame.getHeight() - 11 * size));
+                Math.max(20, frame.getWidth() - 18 * size),
+                Math.max(20, frame.getHeight() - 8 * size));
         if (planScale.denominator() / scale.denominator() < LARGER) {
             return Optional.empty();
         }

@@ -31,7 +31,7 @@ record ViewTitle(String title, DrawingScale scale, LengthUnit unit, double size)
         g.draw(new Line2D.Double(x, y + letters * 1.45, x + words, y + letters * 1.45));
         Typeface.draw(g, "SCALE  " + scale.words(), x, y + letters * 1.45 + 1.25 * size, size);
         double bar = x + words + 30;
-        double end = bar(g, bar, y + letters, Math.min(LONGEST_BAR, width - words - 30 - 5 * size));
+        double end = bar(g, bar, y + letters, Math.min(LONGEST_BAR, width - words - 30 - 11 * size));
         north(g, end + 3 * size, y + 2 * size, 1.5 * size);
     }
 

@@ -29,6 +29,7 @@ final class CoreSolver {
     private final Core core;
     private final Shortcuts shortcuts;
     private final Meter meter;
+    private Optional<Moats> moats = Optional.empty();
 
     CoreSolver(Core core, Shortcuts shortcuts, Meter meter) {
         this.core = core;
@@ -71,6 +72,10 @@ final class CoreSolver {
 
     private Optional<CoreTree> improved(Optional<CoreTree> tree) {
         Optional<CoreTree> first = tree.isPresent() ? tree : findFirstTree();
+        first.ifPresent(found -> meter.found(found.cost().weight()));
+        if (!meter.isOver()) {
+            meter.proven(moats().lowerBound());
+        }
         return first.map(found -> new Improver(core, meter).improve(found));
     }
 
@@ -88,11 +93,17 @@ final class CoreSolver {
                 .min(Comparator.comparing(CoreTree::cost));
     }
 
+    private Moats moats() {
+        if (moats.isEmpty()) {
+            moats = Optional.of(Moats.of(core));
+        }
+        return moats.orElseThrow();
+    }
+
     private CoreAnswer unproven(Optional<CoreTree> tree, long known, Outcome.Ending why) {
-        Moats moats = Moats.of(core);
-        long bound = Math.max(known, moats.lowerBound());
+        long bound = Math.max(known, moats().lowerBound());
         if (!meter.isOver()) {
-            bound = Math.max(bound, moats.deeper(core, ORDERS).lowerBound());
+            bound = Math.max(bound, moats().deeper(core, ORDERS).lowerBound());
         }
         return new CoreAnswer(tree, bound, Optional.of(why));
     }

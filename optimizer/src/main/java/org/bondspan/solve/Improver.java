@@ -34,16 +34,12 @@ final class Improver {
     /** The best tree found; what is given when there is no better one, or no time. */
     CoreTree improve(CoreTree first) {
         CoreTree tree = first;
-        try {
-            for (int limbs : LIMBS) {
-                CoreTree before;
-                do {
-                    before = tree;
-                    tree = pass(tree, limbs);
-                } while (tree.cost().compareTo(before.cost()) < 0 && !meter.isOver());
-            }
-        } catch (SpentException end) {
-            return tree;
+        for (int limbs : LIMBS) {
+            CoreTree before;
+            do {
+                before = tree;
+                tree = pass(tree, limbs);
+            } while (tree.cost().compareTo(before.cost()) < 0 && !meter.isOver());
         }
         return tree;
     }
@@ -57,6 +53,7 @@ final class Improver {
                 return tree;
             }
             tree = findBetter(tree, centre, limbs).orElse(tree);
+            meter.found(tree.cost().weight());
         }
         return tree;
     }
@@ -95,7 +92,7 @@ final class Improver {
             if (window.limbs().size() < 2 || !tried.add(signature(window))) {
                 return Optional.empty();
             }
-            return new Rework(core, window, region).findBetter(meter.withWork(WORK_OF_A_WINDOW));
+            return new Rework(core, window, region).findBetter(meter.forPart(WORK_OF_A_WINDOW));
         } catch (SpentException end) {
             return Optional.empty();
         } finally {

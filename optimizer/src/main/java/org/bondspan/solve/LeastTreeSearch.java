@@ -96,7 +96,8 @@ final class LeastTreeSearch {
 
     private void raise(long bound) {
         lowerBound = Math.max(lowerBound, bound);
-        best.ifPresent(tree -> meter.report(tree.cost().weight(), lowerBound));
+        best.ifPresent(tree -> meter.found(tree.cost().weight()));
+        meter.proven(lowerBound);
     }
 
     /**

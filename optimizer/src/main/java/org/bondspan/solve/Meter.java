@@ -10,6 +10,8 @@ final class Meter {
     private long done;
     private long lookAt;
     private long held;
+    private long best = Long.MAX_VALUE;
+    private long lowerBound;
 
     private Meter(Limits limits, long work) {
         this.limits = limits;
@@ -22,7 +24,17 @@ final class Meter {
 
     /** A meter of its own that also allows only so many steps: the same number on every machine. */
     Meter withWork(long steps) {
-        return new Meter(limits, steps);
+        return new Meter(limits.telling(this::tell), steps);
+    }
+
+    private void tell(long weight, long bound) {
+        found(weight);
+        proven(bound);
+    }
+
+    /** A meter for a search of something else, of which nothing is reported. */
+    Meter forPart(long steps) {
+        return new Meter(limits.telling((weight, bound) -> {}), steps);
     }
 
     /** About to take some steps, each about as long as settling a node. */
@@ -60,7 +72,25 @@ final class Meter {
         return limits.isTimed();
     }
 
-    void report(long bestWeight, long lowerBound) {
-        limits.progress().report(bestWeight, lowerBound);
+    /** A tree of this weight is known. */
+    void found(long weight) {
+        if (weight < best) {
+            best = weight;
+            report();
+        }
+    }
+
+    /** No tree weighs less than this. */
+    void proven(long bound) {
+        if (bound > lowerBound) {
+            lowerBound = bound;
+            report();
+        }
+    }
+
+    private void report() {
+        if (best < Long.MAX_VALUE) {
+            limits.progress().report(best, lowerBound);
+        }
     }
 }

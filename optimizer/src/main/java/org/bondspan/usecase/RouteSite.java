@@ -17,40 +17,43 @@ import org.bondspan.takeoff.Total;
 import org.bondspan.units.ExactMoney;
 import org.bondspan.units.Money;
 
-/** Finds the interconnection of a site with the least copper, or with the least cost, proven least. */
+/** Finds the interconnection of a site with the least copper, or the least cost, proven least where limits allow. */
 public final class RouteSite {
     private RouteSite() {}
 
-    /**
-     * The least copper; its status says whether there is an answer. Taps are made in the way that is cheaper at the
-     * prices of the site, if it has any.
-     *
-     * @throws TooFineException when the plan is so large and so fine that weights cannot be compared exactly
-     */
+    /** As {@link #of(Site, RouteLimits)}, without limits. */
     public static Layout of(Site site) {
-        return of(site, Optional.empty());
+        return of(site, RouteLimits.none());
     }
 
-    /** The same, with prices in place of those of the site. */
-    public static Layout of(Site site, Optional<PriceBook> prices) {
+    /**
+     * The least copper; its status says whether there is an answer, and whether it is proven least. Taps are made in the
+     * way that is cheaper at the prices of the site, if it has any.
+     *
+     * @throws TooFineException when the plan is so large and so fine that weights cannot be compared exactly
+     * @throws NothingFoundException when no lawful tie was found though none was proven impossible
+     */
+    public static Layout of(Site site, RouteLimits limits) {
         try {
-            return Interconnection.of(site, prices.or(site::prices));
+            return Interconnection.find(site, limits.forNetwork()).orElseThrow(NothingFoundException::new);
         } catch (ArithmeticException overflow) {
             throw new TooFineException(overflow);
         }
     }
 
     /**
-     * The least installed cost, with what the least copper would weigh and cost. Proven least when the take-off of the
-     * answer, made from the answer alone, costs no more than the lower bound of the search.
+     * The least installed cost at the prices of the site, with what the least copper would weigh and cost. Proven least
+     * when the take-off of the answer, made from the answer alone, costs no more than the lower bound of the search.
      *
      * @throws MissingPriceException naming every price that it takes and that is not stated
      * @throws TooFineException when the plan is so large and so fine that costs cannot be compared
+     * @throws NothingFoundException when no lawful tie was found though none was proven impossible
      */
-    public static Layout leastCost(Site site, PriceBook prices) {
+    public static Layout leastCost(Site site, RouteLimits limits) {
+        PriceBook prices = site.prices().orElseThrow(() -> new IllegalArgumentException("a site without prices"));
         Interconnection.Priced priced;
         try {
-            priced = Interconnection.leastCost(site, prices);
+            priced = Interconnection.findLeastCost(site, limits.forNetwork()).orElseThrow(NothingFoundException::new);
         } catch (ArithmeticException overflow) {
             throw new TooFineException(overflow);
         }
@@ -58,7 +61,7 @@ public final class RouteSite {
         if (found.status() == Status.IMPOSSIBLE) {
             return found;
         }
-        Layout leastCopper = of(site, Optional.of(prices));
+        Layout leastCopper = of(site, limits);
         Total ofCopper = total(site, leastCopper, prices);
         Total ofFound = total(site, found, prices);
         boolean copperIsCheaper = ofCopper.exact().compareTo(ofFound.exact()) < 0;

@@ -1,8 +1,6 @@
 package org.bondspan.usecase;
 
-import java.util.Optional;
 import org.bondspan.layout.Layout;
-import org.bondspan.price.PriceBook;
 import org.bondspan.site.Site;
 import org.bondspan.takeoff.TakeOff;
 import org.bondspan.takeoff.TakingOff;
@@ -11,12 +9,8 @@ import org.bondspan.takeoff.TakingOff;
 public final class TakeOffSite {
     private TakeOffSite() {}
 
-    /**
-     * Takes off an answer for that site.
-     *
-     * @param prices in place of those of the site
-     */
-    public static TakeOff of(Site site, Layout layout, Optional<PriceBook> prices) {
-        return TakingOff.of(site, layout, prices.or(site::prices));
+    /** Takes off an answer for that site, at its prices if it has any. */
+    public static TakeOff of(Site site, Layout layout) {
+        return TakingOff.of(site, layout, site.prices());
     }
 }

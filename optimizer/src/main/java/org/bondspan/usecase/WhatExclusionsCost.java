@@ -5,7 +5,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.layout.Excluded;
+import org.bondspan.layout.Layout;
 import org.bondspan.network.Interconnection;
+import org.bondspan.network.SearchLimits;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
 import org.bondspan.site.SitePath.InstalledConductor;
@@ -38,7 +40,7 @@ public final class WhatExclusionsCost {
     private static Optional<ExclusionCost> cost(Site site, SitePath path) {
         return suppose(site, path)
                 .map(supposed -> new ExclusionCost(
-                        path.id(), Interconnection.of(supposed, Optional.empty()).copper()));
+                        path.id(), Interconnection.find(supposed, SearchLimits.none()).flatMap(Layout::copper)));
     }
 
     private static Optional<Site> suppose(Site site, SitePath path) {

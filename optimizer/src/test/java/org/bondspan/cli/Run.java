@@ -20,9 +20,17 @@ record Run(int exit, String out, String err) {
     }
 
     static Run with(byte[] input, Ink ink, String... args) {
+        return with(input, ink, Watch.NOBODY, args);
+    }
+
+    static Run watched(Watch watch, String... args) {
+        return with(new byte[0], Ink.PLAIN, watch, args);
+    }
+
+    private static Run with(byte[] input, Ink ink, Watch watch, String... args) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Bondspan.run(new Streams(new ByteArrayInputStream(input), out, err, ink), args);
+        int exit = Bondspan.run(new Streams(new ByteArrayInputStream(input), out, err, ink), watch, args);
         return new Run(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

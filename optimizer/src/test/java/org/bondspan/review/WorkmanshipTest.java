@@ -99,6 +99,13 @@ class WorkmanshipTest {
     }
 
     @Test
+    void aJointOfAConductorThatIsMissingIsACaution() {
+        Judged judged = Judged.of(SITE, TIE + "joint exothermic A Z");
+        assertThat(judged.violations()).isEmpty();
+        assertThat(judged.cautions()).containsExactly("250.64(C) Z");
+    }
+
+    @Test
     void whatNothingReliesOnIsANote() {
         Judged judged = Judged.of(SITE, TIE + "D 8 AWG S > M");
         assertThat(judged.violations()).isEmpty();

@@ -6,13 +6,11 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.bondspan.io.PriceReader;
 import org.bondspan.io.SiteReader;
-import org.bondspan.price.PriceBook;
 import org.bondspan.report.TakeOffCsv;
 import org.bondspan.site.Site;
 import org.bondspan.takeoff.TakeOff;
@@ -49,11 +47,8 @@ class E02_TakeOffTest {
 
     private static TakeOff takeOff(String body, String book) {
         Site site = SiteReader.parse(Sites.openFloor(40, 20, body), "test.site.json");
-        return TakeOffSite.of(site, RouteSite.of(site), Optional.of(book(book)));
-    }
-
-    private static PriceBook book(String text) {
-        return PriceReader.parse(text, "test.prices.json");
+        Site priced = site.withPrices(PriceReader.parse(book, "test.prices.json"));
+        return TakeOffSite.of(priced, RouteSite.of(priced));
     }
 
     private static List<String> rows(TakeOff takeOff, String... columns) throws IOException {
@@ -172,7 +167,7 @@ class E02_TakeOffTest {
     @Test
     void withoutPricesThereAreQuantitiesOnly() throws IOException {
         Site site = SiteReader.parse(Sites.openFloor(40, 20, BODY), "test.site.json");
-        TakeOff takeOff = TakeOffSite.of(site, RouteSite.of(site), Optional.empty());
+        TakeOff takeOff = TakeOffSite.of(site, RouteSite.of(site));
         assertThat(takeOff.total()).isEmpty();
         assertThat(takeOff.missing()).isEmpty();
         assertThat(rows(takeOff, "item", "purchase_quantity", "cost"))

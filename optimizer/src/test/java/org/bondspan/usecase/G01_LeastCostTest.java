@@ -179,7 +179,7 @@ class G01_LeastCostTest {
                 {"format": "bondspan-prices/1",
                  "conductors": [{"size": "6 AWG", "per1000ft": 500, "hours": {"exposed": 8}}],
                  "connections": {"service-lug": {"price": 10, "hours": 0.5}, "exothermic-tap": {"price": 10, "hours": 1}}}""", "test.prices.json");
-        assertThatThrownBy(() -> RouteSite.leastCost(site, book))
+        assertThatThrownBy(() -> RouteSite.leastCost(site.withPrices(book), RouteLimits.none()))
                 .isInstanceOf(MissingPriceException.class)
                 .hasMessageContaining("test.prices.json: labor.perHour: is missing")
                 .hasMessageContaining("test.prices.json: connections.rod-clamp.price: is missing")

@@ -1,7 +1,6 @@
 package org.bondspan.usecase;
 
 import java.math.BigDecimal;
-import java.util.Optional;
 import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.PriceReader;
 import org.bondspan.io.ProposalReader;
@@ -9,15 +8,14 @@ import org.bondspan.io.SiteReader;
 import org.bondspan.layout.Cost;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.ReviewOutcome;
-import org.bondspan.price.PriceBook;
 import org.bondspan.site.Site;
 
 /** The least-cost answer for a site, as numbers short enough to write down what is expected. */
-record Priced(Site site, PriceBook book, Layout layout) {
+record Priced(Site site, Layout layout) {
     static Priced of(String siteFile, String priceBook) {
-        Site site = SiteReader.parse(siteFile, "test.site.json");
-        PriceBook book = PriceReader.parse(priceBook, "test.prices.json");
-        return new Priced(site, book, RouteSite.leastCost(site, book));
+        Site site = SiteReader.parse(siteFile, "test.site.json")
+                .withPrices(PriceReader.parse(priceBook, "test.prices.json"));
+        return new Priced(site, RouteSite.leastCost(site, RouteLimits.none()));
     }
 
     Routed routed() {
@@ -43,7 +41,7 @@ record Priced(Site site, PriceBook book, Layout layout) {
     }
 
     BigDecimal takenOff() {
-        return TakeOffSite.of(site, layout, Optional.of(book))
+        return TakeOffSite.of(site, layout)
                 .total()
                 .orElseThrow()
                 .total()

@@ -1,10 +1,12 @@
 package org.bondspan.code;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.bondspan.site.Material;
@@ -17,7 +19,8 @@ import org.bondspan.units.WireSize;
  * two sides. For each supply the areas of its services on one side add up, and each thing on the other side calls for
  * its size toward that sum; the largest over all is needed.
  *
- * <p>Sides are bit sets: bit {@code i} is service {@code i}, bit {@code services + j} is obligation {@code j}.
+ * <p>Sides are bit sets: bit {@code i} is service {@code i}, bit {@code services + j} is obligation {@code j}. They are
+ * never changed here.
  */
 public final class StretchNeed {
     private final List<Service> services;
@@ -25,7 +28,7 @@ public final class StretchNeed {
     private final List<Supply> supplies;
 
     /** A service drop or lateral with its services as a bit set. */
-    private record Supply(String id, Material material, long members) {}
+    private record Supply(Material material, BitSet members) {}
 
     /**
      * Why a stretch has its size.
@@ -37,24 +40,20 @@ public final class StretchNeed {
     public record Verdict(WireSize size, Rule rule, String why, boolean severalServices) {}
 
     public StretchNeed(List<Service> services, List<Obligation> obligations) {
-        if (services.size() + obligations.size() > Long.SIZE - 1) {
-            throw new IllegalArgumentException("more than 63 services and things to be connected");
-        }
         this.services = List.copyOf(services);
         this.obligations = List.copyOf(obligations);
         this.supplies = supplies(services);
     }
 
     private static List<Supply> supplies(List<Service> services) {
-        Map<String, Long> members = new LinkedHashMap<>();
-        Map<String, Material> materials = new LinkedHashMap<>();
+        Map<String, Supply> supplies = new LinkedHashMap<>();
         for (int i = 0; i < services.size(); i++) {
-            members.merge(services.get(i).supply(), 1L << i, (a, b) -> a | b);
-            materials.put(services.get(i).supply(), services.get(i).ungrounded().material());
+            Material material = services.get(i).ungrounded().material();
+            supplies.computeIfAbsent(services.get(i).supply(), id -> new Supply(material, new BitSet()))
+                    .members()
+                    .set(i);
         }
-        List<Supply> supplies = new ArrayList<>();
-        members.forEach((id, set) -> supplies.add(new Supply(id, materials.getOrDefault(id, Material.COPPER), set)));
-        return supplies;
+        return List.copyOf(supplies.values());
     }
 
     /** Whether every supply feeds one service, so that a stretch's need is the largest over pairs. */
@@ -66,9 +65,7 @@ public final class StretchNeed {
     public SortedSet<WireSize> listSizes() {
         SortedSet<WireSize> sizes = new TreeSet<>();
         for (Supply supply : supplies) {
-            // every non-empty subset of the supply's services, from all of them down
-            for (long part = supply.members; part != 0; part = (part - 1) & supply.members) {
-                long area = area(part);
+            for (long area : sums(supply)) {
                 obligations.forEach(obligation -> sizes.add(obligation.need().size(supply.material(), area)));
             }
         }
@@ -78,24 +75,55 @@ public final class StretchNeed {
         return sizes;
     }
 
-    /** What a stretch needs that has these on one side; the smallest size of the table where nothing decides. */
+    /** Areas of all non-empty sets of a supply's services; equal sums count once, so that equal services are few. */
+    private Set<Long> sums(Supply supply) {
+        Set<Long> sums = new TreeSet<>();
+        supply.members().stream().forEach(i -> {
+            long own = services.get(i).ungrounded().area();
+            List<Long> before = List.copyOf(sums);
+            sums.add(own);
+            before.forEach(sum -> sums.add(sum + own));
+        });
+        return sums;
+    }
+
+    /** As below, for sides of services and obligations 0 to 63. */
     public WireSize across(long side) {
+        return across(BitSet.valueOf(new long[] {side}));
+    }
+
+    /** What a stretch needs that has these on one side; the smallest size of the table where nothing decides. */
+    public WireSize across(BitSet side) {
         WireSize size = Table25066.ROWS.get(0).copper();
+        BitSet others = others(side);
         for (Supply supply : supplies) {
-            size = WireSize.largerOf(size, towards(supply, side & supply.members, ~side));
-            size = WireSize.largerOf(size, towards(supply, ~side & supply.members, side));
+            size = WireSize.largerOf(size, towards(supply, common(side, supply.members()), others));
+            size = WireSize.largerOf(size, towards(supply, common(others, supply.members()), side));
         }
         return size;
     }
 
-    private WireSize towards(Supply supply, long feeding, long fed) {
+    private BitSet others(BitSet side) {
+        BitSet others = new BitSet();
+        others.set(0, services.size() + obligations.size());
+        others.andNot(side);
+        return others;
+    }
+
+    private static BitSet common(BitSet one, BitSet other) {
+        BitSet common = (BitSet) one.clone();
+        common.and(other);
+        return common;
+    }
+
+    private WireSize towards(Supply supply, BitSet feeding, BitSet fed) {
         WireSize size = Table25066.ROWS.get(0).copper();
-        if (feeding == 0) {
+        if (feeding.isEmpty()) {
             return size;
         }
         long area = area(feeding);
         for (int j = 0; j < obligations.size(); j++) {
-            if (contains(fed, services.size() + j)) {
+            if (fed.get(services.size() + j)) {
                 size = WireSize.largerOf(size, obligations.get(j).need().size(supply.material(), area));
             }
         }
@@ -104,11 +132,17 @@ public final class StretchNeed {
 
     /** As {@link #across}, with its reason. */
     public Verdict explain(long side) {
+        return explain(BitSet.valueOf(new long[] {side}));
+    }
+
+    /** As {@link #across}, with its reason. */
+    public Verdict explain(BitSet side) {
         WireSize size = across(side);
+        BitSet others = others(side);
         for (Supply supply : supplies) {
-            Optional<Verdict> verdict = findVerdict(supply, side & supply.members, ~side, size);
+            Optional<Verdict> verdict = findVerdict(supply, common(side, supply.members()), others, size);
             if (verdict.isEmpty()) {
-                verdict = findVerdict(supply, ~side & supply.members, side, size);
+                verdict = findVerdict(supply, common(others, supply.members()), side, size);
             }
             if (verdict.isPresent()) {
                 return verdict.get();
@@ -117,29 +151,29 @@ public final class StretchNeed {
         return new Verdict(size, Rule.CONDUCTOR_SIZE, "joins services only: the smallest size of Table 250.66", false);
     }
 
-    private Optional<Verdict> findVerdict(Supply supply, long feeding, long fed, WireSize size) {
-        if (feeding == 0) {
+    private Optional<Verdict> findVerdict(Supply supply, BitSet feeding, BitSet fed, WireSize size) {
+        if (feeding.isEmpty()) {
             return Optional.empty();
         }
         long area = area(feeding);
         for (int j = 0; j < obligations.size(); j++) {
             Need need = obligations.get(j).need();
-            if (contains(fed, services.size() + j) && need.size(supply.material(), area) == size) {
+            if (fed.get(services.size() + j) && need.size(supply.material(), area) == size) {
                 Rule rule = need.basis(supply.material(), area);
                 String why = describe(feeding) + " = " + Numbers.printArea(area) + " "
                         + supply.material().label() + ", toward "
                         + obligations.get(j).name();
                 String limit = rule == Rule.CONDUCTOR_SIZE ? "Table 250.66" : rule.section() + " limit";
-                return Optional.of(new Verdict(size, rule, why + ": " + limit, Long.bitCount(feeding) > 1));
+                return Optional.of(new Verdict(size, rule, why + ": " + limit, feeding.cardinality() > 1));
             }
         }
         return Optional.empty();
     }
 
-    private String describe(long feeding) {
+    private String describe(BitSet feeding) {
         List<String> parts = new ArrayList<>();
         for (int i = 0; i < services.size(); i++) {
-            if (contains(feeding, i)) {
+            if (feeding.get(i)) {
                 Service service = services.get(i);
                 parts.add(service.id() + " " + service.ungrounded().sets() + " x "
                         + service.ungrounded().size().label());
@@ -148,21 +182,22 @@ public final class StretchNeed {
         return String.join(" + ", parts);
     }
 
-    private long area(long set) {
-        long area = 0;
-        for (int i = 0; i < services.size(); i++) {
-            if (contains(set, i)) {
-                area += services.get(i).ungrounded().area();
-            }
-        }
-        return area;
+    private long area(BitSet set) {
+        return set.stream().mapToLong(i -> services.get(i).ungrounded().area()).sum();
+    }
+
+    /** What the service and the obligation at least need, wherever a stretch parts them: others only add. */
+    public WireSize ofPair(Service service, Obligation obligation) {
+        return obligation
+                .need()
+                .size(service.ungrounded().material(), service.ungrounded().area());
     }
 
     /** What one thing needs toward all services: the largest over supplies of the table for a supply's total. */
     public WireSize ofWhole(Need need) {
         WireSize size = Table25066.ROWS.get(0).copper();
         for (Supply supply : supplies) {
-            size = WireSize.largerOf(size, need.size(supply.material(), area(supply.members)));
+            size = WireSize.largerOf(size, need.size(supply.material(), area(supply.members())));
         }
         return size;
     }
@@ -170,7 +205,7 @@ public final class StretchNeed {
     /** The aluminum column's size toward all services: the largest over supplies. */
     public WireSize ofWholeInAluminum() {
         return supplies.stream()
-                .map(supply -> Table25066.rowFor(supply.material(), area(supply.members))
+                .map(supply -> Table25066.rowFor(supply.material(), area(supply.members()))
                         .aluminum())
                 .reduce(WireSize::largerOf)
                 .orElseThrow();
@@ -180,13 +215,9 @@ public final class StretchNeed {
     public Rule basisOfWhole(Need need) {
         WireSize size = ofWhole(need);
         return supplies.stream()
-                .filter(supply -> need.size(supply.material(), area(supply.members)) == size)
-                .map(supply -> need.basis(supply.material(), area(supply.members)))
+                .filter(supply -> need.size(supply.material(), area(supply.members())) == size)
+                .map(supply -> need.basis(supply.material(), area(supply.members())))
                 .findFirst()
                 .orElse(Rule.CONDUCTOR_SIZE);
-    }
-
-    private static boolean contains(long set, int bit) {
-        return (set >> bit & 1) != 0;
     }
 }

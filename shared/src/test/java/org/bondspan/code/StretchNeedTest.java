@@ -1,9 +1,9 @@
 package org.bondspan.code;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
@@ -203,7 +203,7 @@ class StretchNeedTest {
     }
 
     @Test
-    void takesUpTo63ServicesAndThings() {
+    void takesAnyNumberOfServicesAndThings() {
         List<Service> services = List.of(service("S", "drop", Material.COPPER, WireSize.KCMIL_500, 4));
         List<Obligation> most = Collections.nCopies(61, thing("rod", Need.DRIVEN));
         List<Obligation> things = new ArrayList<>(most);
@@ -211,8 +211,16 @@ class StretchNeedTest {
         StretchNeed needs = new StretchNeed(services, things);
         assertThat(needs.across(1L << 62)).isEqualTo(WireSize.AWG_3_0);
         assertThat(needs.across(1L << 61)).isEqualTo(WireSize.AWG_6);
-        things.add(thing("another", Need.TABLE));
-        assertThatThrownBy(() -> new StretchNeed(services, things)).isInstanceOf(IllegalArgumentException.class);
+        things.addAll(Collections.nCopies(99, thing("footing", Need.ENCASED)));
+        StretchNeed more = new StretchNeed(services, things);
+        BitSet side = new BitSet();
+        side.set(63, 162);
+        assertThat(more.across(side)).isEqualTo(WireSize.AWG_4);
+        assertThat(more.explain(side).why()).contains("footing");
+        side.set(62);
+        assertThat(more.across(side)).isEqualTo(WireSize.AWG_3_0);
+        side.flip(0, 162);
+        assertThat(more.across(side)).isEqualTo(WireSize.AWG_3_0);
     }
 
     private static WireSize size(String label) {

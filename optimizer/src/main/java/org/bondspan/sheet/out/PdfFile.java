@@ -8,6 +8,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -28,7 +31,10 @@ public final class PdfFile {
     public static byte[] of(List<? extends Drawing> drawings) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try (PDDocument document = new PDDocument();
-                InputStream face = Typeface.open()) {
+                InputStream file = Typeface.open();
+                TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
+            // Ligatures would change widths, and what a search finds.
+            face.setEnableGsub(false);
             document.setDocumentId(DOCUMENT_ID);
             PDDocumentInformation information = new PDDocumentInformation();
             information.setTitle(drawings.get(0).title());

@@ -10,6 +10,9 @@ public final class Flow {
     /** Between two blocks of a column, in points. */
     public static final double GAP = 10;
 
+    /** So many rows are kept together. */
+    private static final int SHORT = 8;
+
     private record Placed(Band band, double x, double y) {}
 
     private final List<Placed> set = new ArrayList<>();
@@ -61,7 +64,7 @@ public final class Flow {
                 left.add(block.from(next));
                 return;
             }
-            if (!fits(block.headHeight() + block.rows().get(next).height()) && !isAtTop()) {
+            if (!isAtTop() && isBetterTogether(block, next)) {
                 nextColumn();
                 continue;
             }
@@ -75,6 +78,17 @@ public final class Flow {
                 nextColumn();
             }
         }
+    }
+
+    /** Whether what is left of the block had better begin the next column: short ones are not torn apart. */
+    private boolean isBetterTogether(Block block, int next) {
+        if (block.rows().size() - next <= SHORT) {
+            return !fits(block.from(next).height());
+        }
+        return !fits(block.headHeight()
+                + block.rows().subList(next, next + 2).stream()
+                        .mapToDouble(Band::height)
+                        .sum());
     }
 
     private boolean fits(double height) {

@@ -1,0 +1,58 @@
+package org.bondspan.cli;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.util.Optional;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.usecase.RouteLimits;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** How long a search may take, and who hears how it goes. */
+final class LimitOptions {
+    private static final BigDecimal MOST_SECONDS = BigDecimal.valueOf(10_000_000);
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
+
+    @Option(
+            names = "--time-limit",
+            paramLabel = "SECONDS",
+            description = "answer after about this long with the best found; it may then differ from run to run")
+    @Nullable
+    private BigDecimal timeLimit;
+
+    @Option(
+            names = "--progress",
+            description = "tell on standard error how long work goes, even where that is no terminal")
+    private boolean progress;
+
+    /** Complains before any work is done. */
+    void check() {
+        findTime();
+    }
+
+    RouteLimits limits(Streams streams, Watch watch, LengthUnit unit) {
+        ProgressLines lines = new ProgressLines(streams, unit);
+        RouteLimits.Progress listener = progress || watch.isTerminal() ? lines::report : (best, bound) -> {};
+        return new RouteLimits(findTime(), watch.stop(), listener);
+    }
+
+    private Optional<Duration> findTime() {
+        return Optional.ofNullable(timeLimit).map(this::duration);
+    }
+
+    private Duration duration(BigDecimal seconds) {
+        if (seconds.signum() <= 0 || seconds.compareTo(MOST_SECONDS) > 0) {
+            throw new ParameterException(
+                    command.commandLine(),
+                    "--time-limit " + seconds.toPlainString() + ": not a number of seconds above 0, such as 60");
+        }
+        return Duration.ofMillis(
+                seconds.movePointRight(3).setScale(0, RoundingMode.CEILING).longValueExact());
+    }
+}
