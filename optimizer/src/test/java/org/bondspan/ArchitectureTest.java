@@ -113,6 +113,8 @@ class ArchitectureTest {
                         "org.bondspan.usecase..",
                         "org.bondspan.report..",
                         "org.bondspan.sheet",
+                        "org.bondspan.takeoff..",
+                        "org.bondspan.price..",
                         "org.bondspan.io",
                         "org.bondspan.units..",
                         "org.bondspan.finding..",

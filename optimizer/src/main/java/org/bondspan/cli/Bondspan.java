@@ -81,6 +81,7 @@ public final class Bondspan implements Runnable {
                 .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new RouteCommand(streams, watch))
                 .addSubcommand(new ReviewCommand(streams))
+                .addSubcommand(new TakeOffCommand(streams))
                 .addSubcommand(new SchemaCommand(streams))
                 .setExpandAtFiles(false)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
@@ -99,7 +100,7 @@ public final class Bondspan implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "Missing command: check, route, review or schema");
+        throw new ParameterException(spec.commandLine(), "Missing command: check, route, review, takeoff or schema");
     }
 
     /** The version that the jar was built as. */

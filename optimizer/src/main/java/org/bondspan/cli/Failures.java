@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.List;
 import org.bondspan.io.InputException;
+import org.bondspan.price.MissingPriceException;
 import org.bondspan.usecase.NothingFoundException;
 import org.bondspan.usecase.TooFineException;
 import picocli.CommandLine;
@@ -32,6 +33,10 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     public int handleExecutionException(Exception failure, CommandLine commandLine, ParseResult parsed) {
         if (failure instanceof InputException input) {
             streams.tell(input.getMessage() + "\n");
+            return Exit.BAD_INPUT;
+        }
+        if (failure instanceof MissingPriceException missing) {
+            streams.tell(missing.getMessage() + "\n");
             return Exit.BAD_INPUT;
         }
         if (failure instanceof TooFineException fine) {

@@ -1,5 +1,6 @@
 package org.bondspan.cli;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
@@ -7,6 +8,8 @@ import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
 import org.bondspan.report.RouteText;
+import org.bondspan.site.Site;
+import org.bondspan.usecase.RouteLimits;
 import org.bondspan.usecase.RouteSite;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -19,7 +22,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "route",
         description =
-                "Finds the interconnection of all that must be connected with the least copper, and proves it least.",
+                "Finds the interconnection of all that must be connected with the least copper or the least cost, and proves it least.",
         footer = {"", "An interrupt (Ctrl-C) answers with the best found so far."})
 final class RouteCommand implements Callable<Integer> {
     private final Streams streams;
@@ -33,10 +36,14 @@ final class RouteCommand implements Callable<Integer> {
 
     @Option(
             names = "--objective",
-            paramLabel = "copper",
+            paramLabel = "copper|cost",
             defaultValue = "copper",
-            description = "what is to be least: copper, the weight of new copper")
+            description =
+                    "what is to be least: copper, the weight of new copper, or cost, installed, which takes prices")
     private String objective;
+
+    @Mixin
+    private PricesOption prices;
 
     @Option(names = "--json", description = "print the result as JSON (see schema result) instead of text")
     private boolean json;
@@ -57,21 +64,35 @@ final class RouteCommand implements Callable<Integer> {
         checkObjective();
         out.check();
         limits.check();
-        SiteFile read = site.readFile(streams);
-        Layout layout = RouteSite.of(
-                read.site(), limits.limits(streams, watch, read.site().lengthUnit()));
+        SiteFile read = priced(site.readFile(streams));
+        Layout layout = layout(read.site());
         out.write(read, site.stem(), layout, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
         boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
-    private void checkObjective() {
-        if (objective.equals("cost")) {
-            throw usage("--objective cost: prices are not supported yet. Leave the option out to get the least copper");
+    private SiteFile priced(SiteFile file) {
+        return prices.read()
+                .map(book -> new SiteFile(file.site().withPrices(book), file.digest()))
+                .orElse(file);
+    }
+
+    private Layout layout(Site read) {
+        RouteLimits within = limits.limits(streams, watch, read.lengthUnit());
+        if (objective.equals("copper")) {
+            return RouteSite.of(read, within);
         }
-        if (!objective.equals("copper")) {
-            throw usage("--objective " + objective + ": unknown. Write --objective copper");
+        if (read.prices().isEmpty()) {
+            throw usage("--objective cost takes prices, and there are none: write prices into the site file, or give a"
+                    + " price book with --prices FILE");
+        }
+        return RouteSite.leastCost(read, within);
+    }
+
+    private void checkObjective() {
+        if (!List.of("copper", "cost").contains(objective)) {
+            throw usage("--objective " + objective + ": unknown. Write --objective copper or --objective cost");
         }
     }
 

@@ -18,7 +18,7 @@ final class SchemaCommand implements Callable<Integer> {
     @Spec
     private CommandSpec command;
 
-    @Parameters(paramLabel = "FORMAT", description = "site, result, proposal or review")
+    @Parameters(paramLabel = "FORMAT", description = "site, result, proposal, review or prices")
     private String format;
 
     SchemaCommand(Streams streams) {

@@ -16,7 +16,7 @@ final class SiteArgument {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
-    @Parameters(paramLabel = "SITE", description = "site file (*.site.json), or - for standard input")
+    @Parameters(index = "0", paramLabel = "SITE", description = "site file (*.site.json), or - for standard input")
     private String site;
 
     /** Throws what the reader throws. */

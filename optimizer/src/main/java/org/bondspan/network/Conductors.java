@@ -16,8 +16,10 @@ import org.bondspan.code.StretchNeed;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
+import org.bondspan.price.ConnectionKind;
 import org.bondspan.site.Busbar;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
@@ -32,11 +34,22 @@ final class Conductors {
     private final Tie tie;
     private final Meetings meetings;
     private final Places places;
+    private final Optional<InstalledPrices> prices;
+    private final PassedWalls walls;
     private final Map<Stretch, String> ids = new HashMap<>();
     private final Map<Meeting, String> joints = new HashMap<>();
     private final Set<TieEdge> toFirstElectrode = new HashSet<>();
 
-    Conductors(RouteProblem problem, Tie tie, Meetings meetings, Places places) {
+    /** @param prices by which the way of tapping is chosen */
+    Conductors(
+            RouteProblem problem,
+            Tie tie,
+            Meetings meetings,
+            Places places,
+            Optional<InstalledPrices> prices,
+            PassedWalls walls) {
+        this.walls = walls;
+        this.prices = prices;
         this.problem = problem;
         this.tie = tie;
         this.meetings = meetings;
@@ -70,8 +83,10 @@ final class Conductors {
         End near = end(stretch, stretch.from());
         End far = end(stretch, stretch.to());
         List<Position> line = places.line(stretch);
+        List<Piece> pieces = stretch.pieces();
         if (towardService) {
             line = reversed(line);
+            pieces = reversed(pieces);
         }
         return new Conductor(
                 id(stretch),
@@ -84,11 +99,16 @@ final class Conductors {
                 stretch.copper(),
                 serves(beyond),
                 basis(role, beyond, verdict, size),
-                verdict.why());
+                size == verdict.size()
+                        ? verdict.why()
+                        : verdict.why() + "; " + size.label() + " is cheaper installed than "
+                                + verdict.size().label(),
+                pieces,
+                towardService ? reversed(walls.of(stretch)) : walls.of(stretch));
     }
 
-    private static List<Position> reversed(List<Position> line) {
-        List<Position> reversed = new ArrayList<>(line);
+    private static <T> List<T> reversed(List<T> line) {
+        List<T> reversed = new ArrayList<>(line);
         Collections.reverse(reversed);
         return reversed;
     }
@@ -223,8 +243,14 @@ final class Conductors {
         boolean onBusbar = problem.network().site().busbars().stream()
                 .map(Busbar::position)
                 .anyMatch(position -> places.isAt(position, meeting.place()));
-        return onBusbar
+        boolean byBusbar = onBusbar
+                && prices.map(each -> each.prefersBusbar(meeters.size())).orElse(true);
+        String tap = prices.map(InstalledPrices::tapKind)
+                .filter(kind -> kind == ConnectionKind.IRREVERSIBLE_TAP)
+                .map(kind -> "irreversible")
+                .orElse("exothermic");
+        return byBusbar
                 ? new Joint(joint(meeting), place, meeters, "busbar", List.of(Rule.BUSBAR.section()))
-                : new Joint(joint(meeting), place, meeters, "exothermic", List.of(Rule.UNBROKEN.section()));
+                : new Joint(joint(meeting), place, meeters, tap, List.of(Rule.UNBROKEN.section()));
     }
 }

@@ -10,6 +10,8 @@ enum EdgeKind {
     VERTICAL,
     /** New copper landed on a frame, pipe or ring: its make-up. */
     LANDING,
+    /** From one face of a wall to the other, at one place. */
+    CROSSING,
     /** An installed conductor: no new copper. */
     INSTALLED
 }

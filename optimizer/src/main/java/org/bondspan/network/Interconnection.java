@@ -17,6 +17,7 @@ import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.code.Rule;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.code.StandingCautions;
+import org.bondspan.code.StretchNeed;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.layout.Conductor;
@@ -25,13 +26,16 @@ import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
+import org.bondspan.layout.Objective;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.Status;
+import org.bondspan.price.MissingPriceException;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.Solver;
 import org.bondspan.solve.Tree;
+import org.bondspan.units.ExactMoney;
 import org.bondspan.units.Length;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
@@ -43,45 +47,114 @@ public final class Interconnection {
     private final MediaThatMayCarry media;
     private final Network network;
     private final RouteProblem problem;
+    private final Objective objective;
+    private final Optional<InstalledPrices> prices;
 
-    private Interconnection(Site site) {
+    private Interconnection(Site site, Objective objective) {
         this.site = site;
+        this.objective = objective;
         this.system = GroundingElectrodeSystem.of(site);
         this.media = MediaThatMayCarry.of(site);
         this.network = NetworkBuilder.build(site, system, media);
-        this.problem = new RouteProblem(network, system.obligations());
+        StretchNeed need = new StretchNeed(site.services(), system.obligations());
+        List<WireSize> needed = List.copyOf(need.listSizes());
+        this.prices = site.prices().map(each -> new InstalledPrices(site, each, needed));
+        List<WireSize> sizes = buying().map(InstalledPrices::sizes).orElse(needed);
+        this.problem = new RouteProblem(network, system.obligations(), need, sizes);
+    }
+
+    /** Prices where they decide what is bought. */
+    private Optional<InstalledPrices> buying() {
+        return objective == Objective.COST ? prices : Optional.empty();
     }
 
     /**
-     * Routes a site within limits. Empty when no lawful tie was found though none was proven impossible.
+     * The least copper within limits. Taps are made in the way that is cheaper at the prices of the site, if it has any. Empty when no lawful tie was found though none was proven impossible.
      *
      * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
      */
     public static Optional<Layout> find(Site site, SearchLimits limits) {
-        return new Interconnection(site).route(limits);
+        return new Interconnection(site, Objective.COPPER).route(limits);
+    }
+
+    /**
+     * A route of least cost.
+     *
+     * @param bound no lawful route costs less, splices apart; empty when there is none
+     */
+    public record Priced(Layout layout, Optional<ExactMoney> bound) {}
+
+    /**
+     * The least installed cost within limits, at the prices of the site. Empty when no lawful tie was found though none
+     * was proven impossible. Nothing is told of its progress.
+     *
+     * @throws MissingPriceException naming every price that it takes and that is not stated
+     * @throws ArithmeticException when the plan is so large and so fine that costs cannot be compared
+     */
+    public static Optional<Priced> findLeastCost(Site site, SearchLimits limits) {
+        SearchLimits quiet = new SearchLimits(limits.time(), limits.stop(), (best, bound) -> {});
+        return new Interconnection(site, Objective.COST).routeByCost(quiet);
+    }
+
+    private Optional<Priced> routeByCost(SearchLimits limits) {
+        InstalledPrices asked = prices.orElseThrow();
+        CostProblem.Integers integers = CostProblem.of(problem, asked);
+        ExactMoney forJumpers = jumpers().stream()
+                .map(jumper -> asked.jumper(jumper.size(), jumper.pieces()))
+                .reduce(ExactMoney.ZERO, ExactMoney::plus);
+        if (!asked.missing().isEmpty()) {
+            throw new MissingPriceException(asked.missing());
+        }
+        Outcome outcome = Solver.solve(integers.problem(), limits.forSolver(problem));
+        if (outcome instanceof Outcome.Least least) {
+            ExactMoney bound = integers.worth(least.tree().weight()).plus(forJumpers);
+            return Optional.of(priced(least.tree(), bound, Proof.LEAST));
+        }
+        if (outcome instanceof Outcome.BestFound best) {
+            ExactMoney bound = integers.worth(best.lowerBoundWeight()).plus(forJumpers);
+            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem)));
+        }
+        return outcome instanceof Outcome.Impossible
+                ? Optional.of(new Priced(impossible(), Optional.empty()))
+                : Optional.empty();
+    }
+
+    private Priced priced(Tree tree, ExactMoney bound, Proof proof) {
+        InstalledPrices asked = prices.orElseThrow();
+        ChosenTree settled = new OneSize(problem, asked).settle(ChosenTree.of(tree, problem.terminalCount()));
+        ChosenTree straight =
+                new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
+        return new Priced(tied(straight, proof), Optional.of(bound));
+    }
+
+    private List<Conductor> jumpers() {
+        return new PipeJumpers(site, problem.need(), buying()).list(system, media);
     }
 
     private Optional<Layout> route(SearchLimits limits) {
         Outcome outcome = Solver.solve(problem.toIntegers(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
-            return Optional.of(tied(least.tree(), Proof.LEAST));
+            return Optional.of(tied(straight(least.tree()), Proof.LEAST));
         }
         if (outcome instanceof Outcome.BestFound best) {
-            return Optional.of(tied(best.tree(), Proof.of(best, problem)));
+            return Optional.of(tied(straight(best.tree()), Proof.of(best, problem)));
         }
         return outcome instanceof Outcome.Impossible ? Optional.of(impossible()) : Optional.empty();
     }
 
-    private Layout tied(Tree tree, Proof proof) {
-        ChosenTree chosen = new Straightening(problem).straighten(ChosenTree.of(tree, problem.terminalCount()));
+    private ChosenTree straight(Tree tree) {
+        return new Straightening(problem, Optional.empty()).straighten(ChosenTree.of(tree, problem.terminalCount()));
+    }
+
+    private Layout tied(ChosenTree chosen, Proof proof) {
         Tie tie = new Tie(problem, chosen);
         List<Stretch> stretches = Stretches.of(tie);
         Meetings meetings = new Meetings(tie, stretches);
         Places places = new Places(problem, tie);
-        Conductors naming = new Conductors(problem, tie, meetings, places);
+        Conductors naming = new Conductors(problem, tie, meetings, places, prices, PassedWalls.of(stretches));
         List<Link> links = new Links(problem, media, tie, meetings, places).list(stretches);
         List<Conductor> conductors = new ArrayList<>(naming.conductors());
-        conductors.addAll(new PipeJumpers(site, problem.need()).list(system, media));
+        conductors.addAll(jumpers());
         States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
         List<Finding> findings = findings(links);
         proof.findNote(site).ifPresent(findings::add);
@@ -157,7 +230,9 @@ public final class Interconnection {
                         .toList(),
                 site.evidence().stream().filter(Evidence::isAssumed).toList(),
                 StandingCautions.NOT_CHECKED,
-                StandingCautions.CAUTIONS);
+                StandingCautions.CAUTIONS,
+                objective,
+                Optional.empty());
     }
 
     private static List<SizeTotal> totals(Collection<Conductor> conductors) {

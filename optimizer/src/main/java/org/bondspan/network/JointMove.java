@@ -7,7 +7,9 @@ import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.bondspan.units.WireSize;
 
 /** Looks for a place that costs the same and lets the three runs of a joint bend less in all. */
@@ -17,10 +19,12 @@ final class JointMove {
     private final CopperRuns runs;
     private final int joint;
     private final List<Run> meeting;
+    private final Optional<EdgePrices> prices;
     private final long[] rates;
 
-    JointMove(RouteProblem problem, CopperRuns runs, int joint, List<Run> meeting) {
+    JointMove(RouteProblem problem, CopperRuns runs, int joint, List<Run> meeting, Optional<EdgePrices> prices) {
         this.problem = problem;
+        this.prices = prices;
         this.network = problem.network();
         this.runs = runs;
         this.joint = joint;
@@ -114,7 +118,7 @@ final class JointMove {
             if (sum < fewest) {
                 List<List<Integer>> paths =
                         searches.stream().map(search -> search.path(candidate)).toList();
-                if (areApart(paths, candidate)) {
+                if (areApart(paths, candidate) && areNoDearer(paths)) {
                     fewest = sum;
                     chosen = paths;
                 }
@@ -129,6 +133,12 @@ final class JointMove {
             chosen.get(i).forEach(edge -> ranks.put(edge, rank));
         }
         return true;
+    }
+
+    private boolean areNoDearer(List<List<Integer>> paths) {
+        return prices.isEmpty()
+                || IntStream.range(0, paths.size())
+                        .allMatch(i -> prices.get().isNoDearer(meeting.get(i), paths.get(i)));
     }
 
     private int end(Run run) {

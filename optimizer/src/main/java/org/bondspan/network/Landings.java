@@ -17,9 +17,16 @@ final class Landings {
     private final NetworkArrays arrays;
     private final Map<String, Integer> metalNodes;
     private final Map<Integer, InstalledAt> installedAt;
+    private final WallFaces faces;
     private final Map<String, List<Integer>> places = new LinkedHashMap<>();
 
-    Landings(Site site, NetworkArrays arrays, Map<String, Integer> metalNodes, Map<Integer, InstalledAt> installedAt) {
+    Landings(
+            Site site,
+            NetworkArrays arrays,
+            Map<String, Integer> metalNodes,
+            Map<Integer, InstalledAt> installedAt,
+            WallFaces faces) {
+        this.faces = faces;
         this.site = site;
         this.arrays = arrays;
         this.metalNodes = metalNodes;
@@ -39,8 +46,15 @@ final class Landings {
         }
     }
 
-    /** Lands copper from a node on a path; {@code limit} is the largest size that the metal carries. */
-    void add(int node, String path, Optional<WireSize> limit) {
+    /**
+     * Lands copper from a place, on whichever face of a wall, on a path; {@code limit} is the largest size that the
+     * metal carries.
+     */
+    void add(int place, String path, Optional<WireSize> limit) {
+        faces.faces(place).forEach(face -> land(face, path, limit));
+    }
+
+    private void land(int node, String path, Optional<WireSize> limit) {
         Integer metal = metalNodes.get(path);
         if (metal == null) {
             places.computeIfAbsent(path, ignored -> new ArrayList<>()).add(node);

@@ -22,6 +22,7 @@ final class Network {
     private final Map<String, List<Integer>> landingPlaces;
     private final Map<Integer, InstalledAt> installedAt;
     private final List<String> obliqueLevels;
+    private final WallFaces faces;
 
     /**
      * @param places nodes below this number are places, those from it on are metal
@@ -29,6 +30,7 @@ final class Network {
      * @param connectionNodes the node of every connection, by its position
      * @param landingPlaces nodes from which copper may land on a frame or piping that carries nothing
      * @param installedAt nodes where an installed conductor lies, with the largest such
+     * @param faces places on walls, and what passes them
      * @param obliqueLevels levels on whose open floor something oblique stands
      */
     Network(
@@ -39,7 +41,8 @@ final class Network {
             Map<Position, Integer> connectionNodes,
             Map<String, List<Integer>> landingPlaces,
             Map<Integer, InstalledAt> installedAt,
-            List<String> obliqueLevels) {
+            List<String> obliqueLevels,
+            WallFaces faces) {
         this.site = site;
         this.arrays = arrays;
         this.places = places;
@@ -48,6 +51,7 @@ final class Network {
         this.landingPlaces = Map.copyOf(landingPlaces);
         this.installedAt = Map.copyOf(installedAt);
         this.obliqueLevels = List.copyOf(obliqueLevels);
+        this.faces = faces;
     }
 
     Site site() {
@@ -99,6 +103,11 @@ final class Network {
         return node;
     }
 
+    /** A place on all faces of the walls that it lies on. */
+    List<Integer> faces(int place) {
+        return faces.faces(place);
+    }
+
     List<Integer> landingPlaces(String path) {
         return landingPlaces.getOrDefault(path, List.of());
     }
@@ -106,6 +115,11 @@ final class Network {
     /** The installed conductor that lies at a place: already landed on what is there. */
     Optional<InstalledAt> findInstalledAt(int node) {
         return Optional.ofNullable(installedAt.get(node));
+    }
+
+    /** Ids of walls that an edge passes. */
+    List<String> walls(int edge) {
+        return faces.passed().getOrDefault(edge, List.of());
     }
 
     List<String> obliqueLevels() {

@@ -84,6 +84,23 @@ final class NetworkArrays {
         add(place, metal, makeUp, EdgeKind.LANDING, Direction.NONE, onto, landed.orElse(null), limit.orElse(null));
     }
 
+    /** From one face of a wall to another. */
+    void addCrossing(int a, int b, String wall) {
+        add(a, b, 0, EdgeKind.CROSSING, Direction.NONE, wall, null, null);
+    }
+
+    /** The same run once more; returns its number. */
+    int addCopyOf(int edge) {
+        add(from[edge], to[edge], length[edge], kind[edge], direction[edge], path(edge), freeUpTo[edge], largest[edge]);
+        return edgeCount - 1;
+    }
+
+    /** Gives a run other ends. */
+    void lead(int edge, int a, int b) {
+        from[edge] = a;
+        to[edge] = b;
+    }
+
     private void add(
             int a,
             int b,

@@ -78,10 +78,13 @@ final class NetworkBuilder {
         touching.join(plans, stacks, things);
         touching.meet(metal);
 
+        WallFaces faces = new WallFaces(arrays, site.levels());
+        faces.split(installedAt);
+
         int places = arrays.nodeCount();
         Map<String, Integer> metalNodes = new LinkedHashMap<>();
         media.carriers().forEach(carrier -> metalNodes.put(carrier.path().id(), places + metalNodes.size()));
-        Landings landings = new Landings(site, arrays, metalNodes, installedAt);
+        Landings landings = new Landings(site, arrays, metalNodes, installedAt, faces);
         landings.addAll(stacks.all());
         touching.land(landings);
         media.carriers().forEach(carrier -> landAtConnections(carrier, landings));
@@ -90,7 +93,15 @@ final class NetworkBuilder {
                         .forEach(connection ->
                                 landings.add(connectionNode(connection), landing.of(), Optional.empty())));
         return new Network(
-                site, arrays, places, metalNodes, connectionNodes, landings.places(), installedAt, listOblique(metal));
+                site,
+                arrays,
+                places,
+                metalNodes,
+                connectionNodes,
+                landings.places(),
+                installedAt,
+                listOblique(metal),
+                faces);
     }
 
     private int index(String level) {
@@ -177,6 +188,7 @@ final class NetworkBuilder {
 
     private void gatherPlaces(List<MetalPiece> metal, List<LinePiece> lines) {
         listConnections().forEach(position -> plan(position.level()).addThing(position.at()));
+        site.levels().forEach(level -> level.walls().forEach(wall -> wall.line().forEach(plan(level.id())::addThing)));
         for (Riser riser : site.risers()) {
             riser.levels().forEach(level -> plan(level).addThing(riser.at()));
         }

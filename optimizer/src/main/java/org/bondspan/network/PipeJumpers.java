@@ -12,6 +12,7 @@ import org.bondspan.code.Rule;
 import org.bondspan.code.StretchNeed;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.RunLength;
@@ -29,11 +30,14 @@ import org.bondspan.units.WireSize;
  */
 final class PipeJumpers {
     private final Site site;
-    private final WireSize size;
+    private final WireSize need;
+    private final Optional<InstalledPrices> prices;
 
-    PipeJumpers(Site site, StretchNeed need) {
+    /** @param prices where a larger size is bought that is cheaper installed */
+    PipeJumpers(Site site, StretchNeed need, Optional<InstalledPrices> prices) {
         this.site = site;
-        this.size = need.ofWhole(Need.TABLE);
+        this.need = need.ofWhole(Need.TABLE);
+        this.prices = prices;
     }
 
     List<Conductor> list(GroundingElectrodeSystem system, MediaThatMayCarry media) {
@@ -54,6 +58,9 @@ final class PipeJumpers {
 
     private Conductor jumper(WaterPiping pipe, Break gap, String id) {
         End place = new End.OnPath(pipe.id(), Optional.of(gap.distance()));
+        Length height = position(pipe, gap.distance()).height();
+        Piece piece = new Piece(gap.jumper(), height, height);
+        WireSize size = prices.map(each -> each.cheapest(need, piece)).orElse(need);
         return new Conductor(
                 id,
                 size,
@@ -65,7 +72,9 @@ final class PipeJumpers {
                 new RunLength(Length.ZERO, Length.ZERO, Length.ZERO, gap.jumper()),
                 List.of(pipe.id()),
                 List.of(Rule.PIPE_CONTINUITY.section(), Rule.EFFECTIVE_PATH.section(), Rule.CONDUCTOR_SIZE.section()),
-                "jumper around the " + gap.kind() + " in " + pipe.id() + ", at the size of the pipe's bond");
+                "jumper around the " + gap.kind() + " in " + pipe.id() + ", at the size of the pipe's bond",
+                List.of(piece),
+                List.of());
     }
 
     private static Position position(WaterPiping pipe, Length distance) {

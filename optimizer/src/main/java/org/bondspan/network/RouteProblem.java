@@ -27,12 +27,13 @@ final class RouteProblem {
     private final long lengthUnit;
     private final List<List<Attachment>> attachments = new ArrayList<>();
 
-    RouteProblem(Network network, List<Obligation> obligations) {
+    /** @param sizes that may be bought, smallest first, those needed among them */
+    RouteProblem(Network network, List<Obligation> obligations, StretchNeed need, List<WireSize> sizes) {
         this.network = network;
         this.services = network.site().services();
         this.obligations = List.copyOf(obligations);
-        this.need = new StretchNeed(services, obligations);
-        this.sizes = List.copyOf(need.listSizes());
+        this.need = need;
+        this.sizes = List.copyOf(sizes);
         this.lengthUnit = commonLength();
         services.forEach(service -> attachments.add(attach(service)));
         obligations.forEach(obligation -> attachments.add(attach(obligation)));
@@ -40,7 +41,8 @@ final class RouteProblem {
 
     private List<Attachment> attach(Service service) {
         return service.connections().stream()
-                .map(connection -> atConnection(new Landing.AtConnection(service.id(), connection), connection))
+                .flatMap(connection ->
+                        atConnection(new Landing.AtConnection(service.id(), connection), connection).stream())
                 .toList();
     }
 
@@ -48,7 +50,7 @@ final class RouteProblem {
         List<Attachment> ways = new ArrayList<>();
         for (Landing landing : obligation.landings()) {
             if (landing instanceof Landing.AtConnection at) {
-                ways.add(atConnection(at, at.connection()));
+                ways.addAll(atConnection(at, at.connection()));
             } else if (landing instanceof Landing.WithCarrier with) {
                 ways.add(new Attachment(landing, network.metalNode(with.path()), 0, Optional.empty()));
             } else {
@@ -58,8 +60,10 @@ final class RouteProblem {
         return ways;
     }
 
-    private Attachment atConnection(Landing landing, Connection connection) {
-        return fromPlace(landing, network.connectionNode(connection.position()));
+    private List<Attachment> atConnection(Landing landing, Connection connection) {
+        return network.faces(network.connectionNode(connection.position())).stream()
+                .map(node -> fromPlace(landing, node))
+                .toList();
     }
 
     private Attachment fromPlace(Landing landing, int node) {
@@ -111,7 +115,7 @@ final class RouteProblem {
         return lengthUnit;
     }
 
-    private CutNeed cutNeed() {
+    CutNeed cutNeed() {
         int[][] ranks = new int[attachments.size()][attachments.size()];
         for (int s = 0; s < services.size(); s++) {
             for (int j = 0; j < obligations.size(); j++) {
@@ -133,6 +137,11 @@ final class RouteProblem {
 
     StretchNeed need() {
         return need;
+    }
+
+    /** Sizes by rank. */
+    List<WireSize> sizes() {
+        return sizes;
     }
 
     /** The size of a rank. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.bondspan.site.PlanPoint;
@@ -20,9 +21,12 @@ final class Straightening {
     private final RouteProblem problem;
     private final Network network;
     private final CopperRuns runs;
+    private final Optional<EdgePrices> prices;
 
-    Straightening(RouteProblem problem) {
+    /** @param prices where what a run costs depends on more than its length: it is only moved where it costs no more */
+    Straightening(RouteProblem problem, Optional<EdgePrices> prices) {
         this.problem = problem;
+        this.prices = prices;
         this.network = problem.network();
         this.runs = new CopperRuns(network);
     }
@@ -62,12 +66,16 @@ final class Straightening {
                 new FewestBends(network, runs, run.from(), size, node -> isOnWay(out[node], home[node], length));
         boolean better =
                 search.findBends(run.to()).map(bends -> bends < bends(run)).orElse(false);
-        if (better && search.length(run.to()) == length) {
+        if (better && search.length(run.to()) == length && isNoDearer(run, search.path(run.to()))) {
             run.edges().forEach(ranks::remove);
             search.path(run.to()).forEach(edge -> ranks.put(edge, run.rank()));
             return true;
         }
         return false;
+    }
+
+    private boolean isNoDearer(Run run, List<Integer> edges) {
+        return prices.map(price -> price.isNoDearer(run, edges)).orElse(true);
     }
 
     /** Bends that any run between the same two places has: one less than the directions in which they lie apart. */
@@ -101,7 +109,8 @@ final class Straightening {
                     && joint.getValue().size() == 3
                     && degrees.degree(joint.getKey()) == 3;
             if (movable && ranks.keySet().containsAll(allEdges(joint.getValue()))) {
-                changed |= new JointMove(problem, runs, joint.getKey(), joint.getValue()).apply(ranks, nodes(ranks));
+                changed |= new JointMove(problem, runs, joint.getKey(), joint.getValue(), prices)
+                        .apply(ranks, nodes(ranks));
             }
         }
         return changed;

@@ -1,6 +1,7 @@
 package org.bondspan.network;
 
 import java.util.List;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.RunLength;
 
 /**
@@ -24,6 +25,16 @@ record Stretch(int from, int to, List<TieEdge> edges) {
 
     RunLength copper() {
         return RunLength.sum(edges.stream().map(TieEdge::copper).toList());
+    }
+
+    List<Piece> pieces() {
+        return Heights.merged(
+                edges.stream().flatMap(edge -> edge.pieces().stream()).toList());
+    }
+
+    /** Ids of walls that it passes, in order. */
+    List<String> crosses() {
+        return edges.stream().flatMap(edge -> edge.crosses().stream()).toList();
     }
 
     /** Copper that has no length: a landing without make-up where the run already is. */

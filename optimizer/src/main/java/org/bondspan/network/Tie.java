@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.bondspan.code.Landing;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.RunLength;
 import org.bondspan.site.Electrode.GroundRing;
 import org.bondspan.site.Site;
@@ -23,6 +24,7 @@ import org.jgrapht.traverse.BreadthFirstIterator;
 /** The interconnection as a tree, seen from the first service. */
 final class Tie {
     private final RouteProblem problem;
+    private final Heights heights;
     private final Graph<Integer, TieEdge> graph = new SimpleGraph<>(TieEdge.class);
     private final List<Integer> attachments;
     private final Map<Integer, TieEdge> parents = new HashMap<>();
@@ -31,6 +33,7 @@ final class Tie {
 
     Tie(RouteProblem problem, ChosenTree chosen) {
         this.problem = problem;
+        this.heights = new Heights(problem.network());
         this.attachments = chosen.attachments();
         chosen.ranks().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey())
@@ -60,7 +63,20 @@ final class Tie {
             carriedBy = installedAt(arrays.from(index));
         }
         RunLength copper = free ? RunLength.ZERO : run(kind, arrays.direction(index), arrays.length(index));
-        return new TieEdge(arrays.from(index), arrays.to(index), size, copper, carriedBy, arrays.direction(index));
+        int from = arrays.from(index);
+        int to = arrays.to(index);
+        boolean landing = kind == EdgeKind.LANDING;
+        Piece piece =
+                landing ? heights.at(Math.min(from, to), copper.total()) : heights.between(from, to, copper.total());
+        return new TieEdge(
+                from,
+                to,
+                size,
+                copper,
+                List.of(piece),
+                problem.network().walls(index),
+                carriedBy,
+                arrays.direction(index));
     }
 
     private static RunLength run(EdgeKind kind, int direction, long nanometres) {
@@ -84,7 +100,9 @@ final class Tie {
             carriedBy = installedAt(way.node());
         }
         RunLength copper = carriedBy.isEmpty() ? run(EdgeKind.LANDING, Direction.NONE, way.makeUp()) : RunLength.ZERO;
-        return new TieEdge(way.node(), vertex(terminal), size, copper, carriedBy, Direction.NONE);
+        List<Piece> pieces =
+                problem.network().isMetal(way.node()) ? List.of() : List.of(heights.at(way.node(), copper.total()));
+        return new TieEdge(way.node(), vertex(terminal), size, copper, pieces, List.of(), carriedBy, Direction.NONE);
     }
 
     private String installedAt(int node) {

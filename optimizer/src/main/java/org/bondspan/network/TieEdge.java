@@ -1,5 +1,7 @@
 package org.bondspan.network;
 
+import java.util.List;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.RunLength;
 import org.bondspan.units.WireSize;
 
@@ -15,18 +17,32 @@ final class TieEdge {
     private final RunLength copper;
     private final String carriedBy;
     private final int direction;
+    private final List<Piece> pieces;
+    private final List<String> crosses;
 
     /**
      * @param copper new copper by what it is spent on; zero where something carries
+     * @param pieces that copper by how high it runs
+     * @param crosses ids of walls passed
      * @param carriedBy the path that carries without new copper; empty for copper
      */
-    TieEdge(int a, int b, WireSize size, RunLength copper, String carriedBy, int direction) {
+    TieEdge(
+            int a,
+            int b,
+            WireSize size,
+            RunLength copper,
+            List<Piece> pieces,
+            List<String> crosses,
+            String carriedBy,
+            int direction) {
         this.a = a;
         this.b = b;
         this.size = size;
         this.copper = copper;
         this.carriedBy = carriedBy;
         this.direction = direction;
+        this.pieces = List.copyOf(pieces);
+        this.crosses = List.copyOf(crosses);
     }
 
     int a() {
@@ -47,6 +63,14 @@ final class TieEdge {
 
     RunLength copper() {
         return copper;
+    }
+
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    List<String> crosses() {
+        return crosses;
     }
 
     String carriedBy() {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.Cost;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
@@ -17,6 +18,7 @@ import org.bondspan.layout.State;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Money;
 import org.bondspan.units.Numbers;
 
 /**
@@ -51,6 +53,7 @@ public final class RouteText {
         shared.title(layout.site(), layout.codeEdition(), layout.adoption());
         verdict();
         connected("Cannot be reached", State.UNREACHED);
+        layout.cost().ifPresent(cost -> costs(cost, layout.copper().orElseThrow()));
         sizes();
         conductors();
         links();
@@ -67,7 +70,11 @@ public final class RouteText {
     private void verdict() {
         page.line(0, "");
         switch (layout.status()) {
-            case LEAST -> page.item(Tone.GOOD, "Least copper, proven:", amounts());
+            case LEAST ->
+                page.item(
+                        Tone.GOOD,
+                        layout.cost().isPresent() ? "Least cost, proven:" : "Least copper, proven:",
+                        amounts());
             case BEST_FOUND ->
                 page.item(
                         Tone.WARNING,
@@ -87,10 +94,38 @@ public final class RouteText {
 
     private String amounts() {
         Copper copper = layout.copper().orElseThrow();
+        if (layout.cost().isPresent()) {
+            Cost cost = layout.cost().get();
+            return money(cost, cost.total()) + " (bound " + money(cost, cost.lowerBound()) + "), "
+                    + Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit) + ".";
+        }
         String bound = layout.lowerBound()
                 .map(weight -> " (bound " + Numbers.print(weight, unit) + ")")
                 .orElse("");
         return Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit) + bound + ".";
+    }
+
+    private static String money(Cost cost, Money amount) {
+        return Numbers.print(amount, cost.currency());
+    }
+
+    /** Both optima side by side. */
+    private void costs(Cost cost, Copper copper) {
+        Table table = new Table("route", ">copper", ">cost");
+        table.add("least cost", Numbers.print(copper.weight(), unit), money(cost, cost.total()));
+        table.add("least copper", Numbers.print(cost.leastCopper(), unit), money(cost, cost.leastCopperCost()));
+        page.table("Least cost and least copper", table);
+        Table parts = new Table("part", ">cost");
+        parts.add("material", money(cost, cost.material()));
+        parts.add("labor", money(cost, cost.labor()));
+        if (!cost.crossings().isZero()) {
+            parts.add("wall crossings", money(cost, cost.crossings()));
+        }
+        if (!cost.rounding().isZero()) {
+            parts.add("rounding of rows", money(cost, cost.rounding()));
+        }
+        parts.add("all", money(cost, cost.total()));
+        page.table("Installed cost", "row by row in takeoff", parts);
     }
 
     private void sizes() {

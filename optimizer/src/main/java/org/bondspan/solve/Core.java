@@ -26,10 +26,12 @@ final class Core {
     private final long[][] arcExtent;
     private final int root;
     private final LandingIndex landings;
+    private final long tapWeight;
 
     /** From a shrunk graph and leaves that land on nodes of it. */
-    Core(Reducer graph, IntPredicate isMetal, CoreNeed need, List<Leaf> leaves) {
+    Core(Reducer graph, IntPredicate isMetal, CoreNeed need, List<Leaf> leaves, long tapWeight) {
         this.need = need;
+        this.tapWeight = tapWeight;
         int[] number = graph.numbers();
         int nodes = (int) Arrays.stream(number).filter(node -> node >= 0).count();
         this.leaves = leaves.stream().map(leaf -> leaf.renumbered(number)).toList();
@@ -142,6 +144,16 @@ final class Core {
     /** 1 where a split makes a tap, 0 on metal. */
     int tap(int node) {
         return metal[node] ? 0 : 1;
+    }
+
+    /** What a split weighs. */
+    long tapWeight(int node) {
+        return metal[node] ? 0 : tapWeight;
+    }
+
+    /** What a tap weighs. */
+    long tapWeight() {
+        return tapWeight;
     }
 
     boolean isMetal(int node) {

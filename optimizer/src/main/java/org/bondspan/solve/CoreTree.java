@@ -29,7 +29,8 @@ final class CoreTree {
         int[] edges = new int[forest.length];
         int[] grades = new int[forest.length];
         int count = 0;
-        Cost cost = Cost.of(0, 0, shape.taps(node -> core.tap(node) == 0));
+        int taps = shape.taps(node -> core.tap(node) == 0);
+        Cost cost = Cost.of(taps * core.tapWeight(), 0, taps);
         for (int i = 0; i < forest.length; i++) {
             if (!shape.isUsed(i)) {
                 continue;

@@ -93,7 +93,8 @@ final class Landings {
 
     private Leaf merged(Leaf leaf, Leaf other) {
         int spot = leaf.node(0);
-        Cost both = leaf.cost(0).plus(other.cost(0)).plus(Cost.of(0, 0, spots.isMetal(spot) ? 0 : 1));
+        Cost tap = spots.isMetal(spot) ? Cost.NOTHING : Cost.of(problem.tapWeight(), 0, 1);
+        Cost both = leaf.cost(0).plus(other.cost(0)).plus(tap);
         BitSet members = (BitSet) leaf.members().clone();
         members.or(other.members());
         return new Leaf(members, new int[] {spot}, new Cost[] {both});

@@ -49,7 +49,7 @@ final class Presolve {
         if (shortcuts.reduction()) {
             graph.shrink();
         }
-        return Optional.of(new Core(graph, spots::isMetal, need, leaves));
+        return Optional.of(new Core(graph, spots::isMetal, need, leaves, problem.tapWeight()));
     }
 
     /** By spot: whether every leaf can land somewhere in its piece of the graph. A tree lies in one piece. */

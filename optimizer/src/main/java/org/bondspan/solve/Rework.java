@@ -52,7 +52,7 @@ final class Rework {
         StretchPool pool = new StretchPool(core.need().grades(), 2 * region.size());
         Reducer graph = region.graph(leaves, pool);
         CoreNeed need = core.need().grouped(limbs.stream().map(Limb::leaves).toList());
-        Core small = new Core(graph, local -> core.isMetal(region.node(local)), need, leaves);
+        Core small = new Core(graph, local -> core.isMetal(region.node(local)), need, leaves, core.tapWeight());
         return new LeastTreeSearch(small, Shortcuts.ALL, meter, Optional.empty())
                 .findCheaper(new Cost(weight, extent / Cost.TAPS * Cost.TAPS))
                 .flatMap(tree -> replaced(small, tree, pool))

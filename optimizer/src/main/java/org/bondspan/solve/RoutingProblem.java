@@ -11,6 +11,8 @@ import java.util.List;
  * that is cheaper (or the only one allowed). A terminal is a leaf: it hangs on one node by one of its attachments, is
  * never passed through, and the attachment is paid at the rank of the cut around this terminal alone.
  *
+ * <p>Where a tap has a weight of its own, that of all taps is part of the weight.
+ *
  * <p>Least means least total weight, then least total length of what is not free, then fewest taps.
  *
  * <p>Nodes joined by an edge that is free at every rank (its weight is 0 at the largest rank) lie together: they are
@@ -35,6 +37,7 @@ public final class RoutingProblem {
     private final List<Links> attachments;
     private final Tariffs tariffs;
     private final CutNeed need;
+    private final long tapWeight;
 
     private RoutingProblem(Builder builder, CutNeed need) {
         ranks = builder.ranks;
@@ -46,6 +49,7 @@ public final class RoutingProblem {
         attachments = builder.attachments.stream().map(Links::copy).toList();
         tariffs = new Tariffs(builder.ranks, builder.tariffs);
         this.need = need;
+        tapWeight = builder.tapWeight;
         new SizeCheck(this).run();
     }
 
@@ -77,6 +81,11 @@ public final class RoutingProblem {
 
     public CutNeed need() {
         return need;
+    }
+
+    /** Weight of one tap. */
+    public long tapWeight() {
+        return tapWeight;
     }
 
     public boolean isMetal(int node) {
@@ -122,6 +131,7 @@ public final class RoutingProblem {
         private final List<long[]> tariffs = new ArrayList<>();
         private final Links edges = new Links();
         private final List<Links> attachments = new ArrayList<>();
+        private long tapWeight;
 
         private Builder(int ranks) {
             if (ranks < 1) {
@@ -175,6 +185,14 @@ public final class RoutingProblem {
             checkNode(b);
             checkStretch(length, tariff);
             return edges.add(a, b, length, tariff);
+        }
+
+        /** Gives every tap a weight; without it taps weigh nothing. */
+        public void weighTaps(long weight) {
+            if (weight < 0) {
+                throw new IllegalArgumentException("a tap cannot weigh " + weight);
+            }
+            tapWeight = weight;
         }
 
         /** Something that must be connected. It is a leaf and no node. */

@@ -13,8 +13,8 @@ import java.util.Map;
  * anywhere in S without any stretch needing more than before. If every node of S were one at which I hangs at a cost
  * above a, then S would be a connected set among those nodes, on which all of A hang. So when no connected piece of the
  * nodes of cost above a (or unknown) touches a landing of each leaf of A, S has a node u of cost at most a, and hanging
- * I at u is cheaper than at v whenever v costs more than a: such a v is in no least tree. Costs are compared here by
- * weight and length, without taps.
+ * I at u, which makes one tap more at most, is cheaper than at v whenever v costs more than a and a tap weighs: such a
+ * v is in no least tree. Costs are compared here by weight and length, without the number of taps.
  *
  * <p>The idea with one size, for single landings: Iwata and Shigemura, "Separator-based pruned dynamic programming for
  * Steiner tree", AAAI 2019, read about. Needs by pairs and by sides, landings to choose from and the proof are our own.

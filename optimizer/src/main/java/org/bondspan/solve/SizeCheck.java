@@ -66,6 +66,7 @@ final class SizeCheck {
                 length += ways.length(i);
             }
         }
+        weight += (double) problem.tapWeight() * problem.terminalCount();
         double times = 8.0 * (problem.terminalCount() + 1);
         return weight * times < MOST_OF_A_STRETCH && (length + 1) * times * Cost.TAPS < MOST_OF_A_STRETCH;
     }
@@ -73,7 +74,7 @@ final class SizeCheck {
     /**
      * What the search adds up really.
      *
-     * <p>Let L be the most that any landing costs and D the longest of all shortest ways between two nodes at any rank.
+     * <p>Let L be the most that any landing and a tap cost and D the longest of all shortest ways between two nodes at any rank.
      * A state f(I, v) of {@link SubsetProgramme} costs at most (2|I| - 1) (L + D): a single leaf lands and is sent
      * along one shortest way; and a larger side is joined from two smaller ones at some node, (2|J| - 1) + (2|I - J| -
      * 1), and sent along one more way. A least tree costs no more, and a lower bound no more than that. Of all sums
@@ -95,6 +96,7 @@ final class SizeCheck {
             }
         }
         double longest = new LongestWay(problem).weight();
+        weight += problem.tapWeight();
         double states = 2.0 * problem.terminalCount();
         double extent = (longest / problem.tariffs().leastUnit() + length + 1) * Cost.TAPS;
         if (states * (longest + weight) > Long.MAX_VALUE / 3.0 || states * extent > Long.MAX_VALUE / 3.0) {

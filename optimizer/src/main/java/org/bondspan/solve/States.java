@@ -106,7 +106,11 @@ final class States {
                 long bit = left & -left;
                 int i = placeOf(mine, bit);
                 int j = other.placeOf(theirs, bit);
-                labels.offer(node, weight[i] + other.weight[j], extent[i] + other.extent[j] + core.tap(node), -1);
+                labels.offer(
+                        node,
+                        weight[i] + other.weight[j] + core.tapWeight(node),
+                        extent[i] + other.extent[j] + core.tap(node),
+                        -1);
             }
         }
     }

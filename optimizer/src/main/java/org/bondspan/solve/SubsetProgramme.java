@@ -160,7 +160,7 @@ final class SubsetProgramme {
             boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, node);
             if (!parted && parting.isPresent() && !parting.get().settle(node)) {
                 parted = true;
-                partedWeight = weight;
+                partedWeight = weight + core.tapWeight();
                 partedLength = extent / Cost.TAPS;
             }
             if (!beyond) {

@@ -81,7 +81,7 @@ final class Trace {
                     && other != null
                     && i >= 0
                     && j >= 0
-                    && one.weight(i) + other.weight(j) == whole.weight(place)
+                    && one.weight(i) + other.weight(j) + core.tapWeight(branch.node) == whole.weight(place)
                     && one.extent(i) + other.extent(j) + core.tap(branch.node) == whole.extent(place)) {
                 return branch.side & ~rest;
             }

@@ -63,7 +63,7 @@ final class TreeRebuild {
         int[] used = new int[all.length];
         int[] ranks = new int[all.length];
         int count = 0;
-        Cost cost = Cost.of(0, 0, taps);
+        Cost cost = Cost.of(taps * problem.tapWeight(), 0, taps);
         for (int i = 0; i < all.length; i++) {
             if (!shape.isUsed(i)) {
                 continue;

@@ -1,10 +1,23 @@
 package org.bondspan.usecase;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.bondspan.layout.Copper;
+import org.bondspan.layout.Cost;
 import org.bondspan.layout.Layout;
+import org.bondspan.layout.Status;
 import org.bondspan.network.Interconnection;
+import org.bondspan.price.MissingPriceException;
+import org.bondspan.price.PriceBook;
 import org.bondspan.site.Site;
+import org.bondspan.takeoff.TakeOff;
+import org.bondspan.takeoff.TakingOff;
+import org.bondspan.takeoff.Total;
+import org.bondspan.units.ExactMoney;
+import org.bondspan.units.Money;
 
-/** Finds the interconnection of a site with the least copper, proven least where limits allow. */
+/** Finds the interconnection of a site with the least copper, or the least cost, proven least where limits allow. */
 public final class RouteSite {
     private RouteSite() {}
 
@@ -14,7 +27,8 @@ public final class RouteSite {
     }
 
     /**
-     * The answer; its status says whether there is one, and whether it is proven least.
+     * The least copper; its status says whether there is an answer, and whether it is proven least. Taps are made in the
+     * way that is cheaper at the prices of the site, if it has any.
      *
      * @throws TooFineException when the plan is so large and so fine that weights cannot be compared exactly
      * @throws NothingFoundException when no lawful tie was found though none was proven impossible
@@ -25,5 +39,64 @@ public final class RouteSite {
         } catch (ArithmeticException overflow) {
             throw new TooFineException(overflow);
         }
+    }
+
+    /**
+     * The least installed cost at the prices of the site, with what the least copper would weigh and cost. Proven least
+     * when the take-off of the answer, made from the answer alone, costs no more than the lower bound of the search.
+     *
+     * @throws MissingPriceException naming every price that it takes and that is not stated
+     * @throws TooFineException when the plan is so large and so fine that costs cannot be compared
+     * @throws NothingFoundException when no lawful tie was found though none was proven impossible
+     */
+    public static Layout leastCost(Site site, RouteLimits limits) {
+        PriceBook prices = site.prices().orElseThrow(() -> new IllegalArgumentException("a site without prices"));
+        Interconnection.Priced priced;
+        try {
+            priced = Interconnection.findLeastCost(site, limits.forNetwork()).orElseThrow(NothingFoundException::new);
+        } catch (ArithmeticException overflow) {
+            throw new TooFineException(overflow);
+        }
+        Layout found = priced.layout();
+        if (found.status() == Status.IMPOSSIBLE) {
+            return found;
+        }
+        Layout leastCopper = of(site, limits);
+        Total ofCopper = total(site, leastCopper, prices);
+        Total ofFound = total(site, found, prices);
+        boolean copperIsCheaper = ofCopper.exact().compareTo(ofFound.exact()) < 0;
+        Layout best = copperIsCheaper ? leastCopper : found;
+        Total total = copperIsCheaper ? ofCopper : ofFound;
+        ExactMoney bound = priced.bound().orElseThrow();
+        if (total.exact().compareTo(bound) < 0) {
+            throw new IllegalStateException("the cost " + total.exact() + " lies below the bound " + bound);
+        }
+        BigDecimal gap = gapPercent(total.exact(), bound);
+        Cost cost = new Cost(
+                prices.currency(),
+                total.total(),
+                total.material(),
+                total.labor(),
+                total.crossings(),
+                total.rounding(),
+                bound.rounded(),
+                leastCopper.copper().map(Copper::weight).orElseThrow(),
+                ofCopper.total());
+        return best.withCost(gap.signum() == 0 ? Status.LEAST : Status.BEST_FOUND, gap, cost);
+    }
+
+    private static Total total(Site site, Layout layout, PriceBook prices) {
+        TakeOff takeOff = TakingOff.of(site, layout, Optional.of(prices));
+        return takeOff.total().orElseThrow(() -> new MissingPriceException(takeOff.missing()));
+    }
+
+    /** Rounded up to 0.01, so that a gap is never rounded away. */
+    private static BigDecimal gapPercent(ExactMoney cost, ExactMoney bound) {
+        BigDecimal above = cost.grains().subtract(bound.grains());
+        if (above.signum() == 0) {
+            return BigDecimal.ZERO;
+        }
+        BigDecimal least = bound.grains().max(ExactMoney.of(Money.ofCents(1)).grains());
+        return above.movePointRight(2).divide(least, 2, RoundingMode.CEILING);
     }
 }

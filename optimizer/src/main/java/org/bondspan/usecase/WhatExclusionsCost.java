@@ -120,6 +120,7 @@ public final class WhatExclusionsCost {
                 site.electrodes(),
                 paths,
                 site.busbars(),
-                site.evidence());
+                site.evidence(),
+                site.prices());
     }
 }

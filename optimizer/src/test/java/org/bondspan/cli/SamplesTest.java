@@ -71,7 +71,7 @@ class SamplesTest {
         assertThat(faults("result", "{\"format\": \"bondspan-result/1\"}")).isNotEmpty();
     }
 
-    private static List<Error> faults(String schema, String document) {
+    static List<Error> faults(String schema, String document) {
         Run run = Run.of("schema", schema);
         assertThat(run.exit()).isZero();
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

@@ -44,10 +44,10 @@ class UsageTest {
     }
 
     @Test
-    void costIsRefusedAsPricesAreMissing() {
+    void costIsRefusedWithoutPrices() {
         Run run = Run.of("route", "--objective", "cost", Run.sample("hall-steel"));
 
-        assertThat(run.err()).contains("--objective cost", "prices are not supported yet");
+        assertThat(run.err()).contains("--objective cost takes prices", "--prices FILE");
     }
 
     @Test
@@ -63,14 +63,14 @@ class UsageTest {
         assertThat(run.exit()).isZero();
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
-                .contains("check", "route", "review", "schema", "Exit codes")
+                .contains("check", "route", "review", "takeoff", "schema", "Exit codes")
                 .doesNotContain("\r");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
     }
 
     @Test
     void everyCommandHasHelp() {
-        for (String command : List.of("check", "route", "review", "schema")) {
+        for (String command : List.of("check", "route", "review", "takeoff", "schema")) {
             Run run = Run.of(command, "--help");
             assertThat(run.exit()).isZero();
             assertThat(run.out()).startsWith("Usage: bondspan " + command);

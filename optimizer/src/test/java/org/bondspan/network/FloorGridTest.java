@@ -96,7 +96,7 @@ class FloorGridTest {
         List<ClosedArea> closed = IntStream.range(0, areas.size())
                 .mapToObj(i -> new ClosedArea("A" + i, areas.get(i)))
                 .toList();
-        return new Level("L1", Length.ZERO, outline, Optional.of(Length.ZERO), closed);
+        return new Level("L1", Length.ZERO, outline, Optional.of(Length.ZERO), closed, List.of());
     }
 
     /** A floor of 6 by 4 with the given areas, on the grid of its and their vertices: its permitted runs, drawn. */

@@ -10,6 +10,7 @@ import org.bondspan.layout.Copper;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Layout;
+import org.bondspan.layout.Objective;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.RunLength;
@@ -63,7 +64,9 @@ final class LargeAnswer {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Objective.COPPER,
+                Optional.empty());
         return new SheetContent(site, layout, "0", "Bondspan of the test");
     }
 
@@ -81,7 +84,9 @@ final class LargeAnswer {
                 new RunLength(Length.ofFeet(100), Length.ZERO, Length.ZERO, Length.ZERO),
                 List.of(electrode),
                 List.of("250.66(A)"),
-                "");
+                "",
+                List.of(),
+                List.of());
     }
 
     private static String file(int levels, int rods) {

@@ -142,6 +142,7 @@ final class BruteForce {
         for (int v = 0; v < conductors.length; v++) {
             taps += sketch.metal().get(v) ? 0 : Math.max(0, conductors[v] - 2);
         }
+        weight += taps * sketch.tapWeight();
         Value value = new Value(weight, length, taps);
         if (best.isEmpty() || value.isLessThan(best.get())) {
             best = Optional.of(value);

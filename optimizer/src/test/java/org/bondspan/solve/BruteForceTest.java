@@ -31,6 +31,16 @@ class BruteForceTest {
         seeds(block).forEach(seed -> compare(seed, RandomSketch.withSumsOfAreas(seed)));
     }
 
+    /** Taps of up to twice what a short stretch weighs. */
+    @ParameterizedTest(name = "block {0}")
+    @MethodSource("blocks")
+    void findsTheLeastTreeWhereTapsWeigh(long block) {
+        seeds(block).forEach(seed -> {
+            compare(seed, RandomSketch.withPairNeeds(seed).withTapsOf(1 + seed % 9));
+            compare(seed, RandomSketch.withSumsOfAreas(seed).withTapsOf(1 + seed % 9));
+        });
+    }
+
     /**
      * Without making nodes that lie together one beforehand: for needs by pairs this changes no weight and no length.
      */

@@ -10,7 +10,23 @@ record Sketch(
         List<List<Long>> tariffs,
         List<Stretch> edges,
         List<List<Landing>> terminals,
-        CutNeed need) {
+        CutNeed need,
+        long tapWeight) {
+
+    Sketch(
+            int ranks,
+            List<Boolean> metal,
+            List<List<Long>> tariffs,
+            List<Stretch> edges,
+            List<List<Landing>> terminals,
+            CutNeed need) {
+        this(ranks, metal, tariffs, edges, terminals, need, 0);
+    }
+
+    /** The same where every tap has a weight. */
+    Sketch withTapsOf(long weight) {
+        return new Sketch(ranks, metal, tariffs, edges, terminals, need, weight);
+    }
 
     record Stretch(int a, int b, long length, int tariff) {}
 
@@ -26,6 +42,7 @@ record Sketch(
             int terminal = builder.addTerminal();
             landings.forEach(landing -> builder.attach(terminal, landing.node, landing.length, landing.tariff));
         }
+        builder.weighTaps(tapWeight);
         return builder.build(need);
     }
 
@@ -95,6 +112,6 @@ record Sketch(
                         .map(way -> new Landing(spot[way.node], way.length, way.tariff))
                         .toList())
                 .toList();
-        return new Sketch(ranks, isMetal, tariffs, moved, landings, need);
+        return new Sketch(ranks, isMetal, tariffs, moved, landings, need, tapWeight);
     }
 }

@@ -49,6 +49,26 @@ class SolverLawsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
+    void noShortcutChangesTheAnswerWhereTapsWeigh(long seed) {
+        Sketch sketch = sketch(seed).withTapsOf(1 + seed % 7 * 20);
+        Optional<Cost> plain = cost(sketch, Shortcuts.NONE);
+        assertThat(cost(sketch, new Shortcuts(false, true, false))).isEqualTo(plain);
+        assertThat(cost(sketch, new Shortcuts(false, false, true))).isEqualTo(plain);
+        assertThat(cost(sketch)).isEqualTo(plain);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void heavierTapsNeverMakeMoreOfThem(long seed) {
+        Optional<Cost> light = cost(sketch(seed).withTapsOf(1));
+        Optional<Cost> heavy = cost(sketch(seed).withTapsOf(100));
+        assertThat(heavy.isPresent()).isEqualTo(light.isPresent());
+        heavy.ifPresent(cost ->
+                assertThat(cost.taps()).isLessThanOrEqualTo(light.orElseThrow().taps()));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
     void needsByPairsAndTheSameNeedsBySidesAgree(long seed) {
         Sketch sketch = sketch(seed);
         Sketch bySides = withNeed(sketch, CutNeed.of(sketch.need()::rank));

@@ -57,7 +57,7 @@ final class TreeAudit {
         assertThat(terminalsFrom(node(0), -1).cardinality())
                 .as("connects all")
                 .isEqualTo(sketch.terminals().size());
-        assertThat(tree.weight()).isEqualTo(weight);
+        assertThat(tree.weight()).isEqualTo(weight + taps() * sketch.tapWeight());
         assertThat(tree.length()).isEqualTo(length);
         assertThat(tree.taps()).isEqualTo(taps());
     }

@@ -4,6 +4,7 @@ package org.bondspan.io;
 enum Kind {
     LEVEL("a level"),
     CLOSED_AREA("a closed area"),
+    WALL("a wall"),
     RISER("a riser"),
     SERVICE("a service"),
     WATER_PIPE_ELECTRODE("a water-pipe electrode"),

@@ -1,15 +1,19 @@
 package org.bondspan.io;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.Cost;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.Excluded;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
+import org.bondspan.layout.Objective;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.RunLength;
 import org.bondspan.layout.ServiceState;
 import org.bondspan.layout.SizeTotal;
@@ -41,12 +45,12 @@ public final class LayoutWriter {
         result.put("format", FORMAT);
         result.put("site", layout.site());
         result.put("codeEdition", layout.codeEdition().year());
-        result.put("objective", "copper");
+        result.put("objective", layout.objective().label());
         result.put("lengthUnit", layout.lengthUnit().symbol());
         result.put("status", layout.status().label());
         result.put("copper", layout.copper().map(this::copper).orElse(null));
         result.put("sizes", Written.all(layout.sizes(), this::size));
-        result.put("lowerBound", layout.lowerBound().map(written::weight).orElse(null));
+        result.put("lowerBound", lowerBound());
         result.put("gapPercent", Written.number(layout.gapPercent()));
         result.put("conductors", Written.all(layout.conductors(), this::conductor));
         result.put("links", Written.all(layout.links(), this::link));
@@ -60,7 +64,27 @@ public final class LayoutWriter {
         result.put("cautions", layout.cautions());
         result.put("adoption", layout.adoption());
         result.put("assumed", Written.all(layout.assumed(), Written::evidence));
+        layout.cost().ifPresent(cost -> result.put("cost", cost(cost)));
         return result;
+    }
+
+    private @Nullable BigDecimal lowerBound() {
+        return layout.objective() == Objective.COST
+                ? layout.cost().map(cost -> Written.money(cost.lowerBound())).orElse(null)
+                : layout.lowerBound().map(written::weight).orElse(null);
+    }
+
+    private Map<String, @Nullable Object> cost(Cost cost) {
+        Map<String, @Nullable Object> object = new LinkedHashMap<>();
+        object.put("currency", cost.currency());
+        object.put("total", Written.money(cost.total()));
+        object.put("material", Written.money(cost.material()));
+        object.put("labor", Written.money(cost.labor()));
+        object.put("crossings", Written.money(cost.crossings()));
+        object.put("rounding", Written.money(cost.rounding()));
+        object.put("leastCopperWeight", written.weight(cost.leastCopper()));
+        object.put("leastCopperCost", Written.money(cost.leastCopperCost()));
+        return object;
     }
 
     private Map<String, @Nullable Object> copper(Copper copper) {
@@ -92,6 +116,18 @@ public final class LayoutWriter {
         object.put("serves", conductor.serves());
         object.put("basis", conductor.basis());
         object.put("why", conductor.why());
+        object.put("pieces", Written.all(conductor.pieces(), this::piece));
+        if (!conductor.crosses().isEmpty()) {
+            object.put("crosses", conductor.crosses());
+        }
+        return object;
+    }
+
+    private Map<String, @Nullable Object> piece(Piece piece) {
+        Map<String, @Nullable Object> object = new LinkedHashMap<>();
+        object.put("length", written.length(piece.length()));
+        object.put("lowest", written.length(piece.lowest()));
+        object.put("highest", written.length(piece.highest()));
         return object;
     }
 

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.bondspan.site.ClosedArea;
 import org.bondspan.site.Level;
 import org.bondspan.site.Riser;
+import org.bondspan.site.Wall;
 import org.bondspan.units.Length;
 
 /** Reads levels, their closed areas, and risers. */
@@ -16,7 +17,8 @@ final class LevelReader {
                 fields.findLength("floor").orElse(Length.ZERO),
                 OutlineReader.read(fields),
                 fields.findObject("open", "open floor", LevelReader::openHeight).flatMap(height -> height),
-                fields.each("closedAreas", "closed area", LevelReader::closedArea));
+                fields.each("closedAreas", "closed area", LevelReader::closedArea),
+                fields.each("walls", "wall", LevelReader::wall));
     }
 
     private static Optional<Length> openHeight(Fields fields) {
@@ -26,6 +28,13 @@ final class LevelReader {
 
     private static ClosedArea closedArea(Fields fields) {
         return new ClosedArea(fields.id(Kind.CLOSED_AREA), OutlineReader.read(fields));
+    }
+
+    private static Wall wall(Fields fields) {
+        return new Wall(
+                fields.id(Kind.WALL),
+                LineReader.readPlan(fields, "Draw it from vertex to vertex: [[x, y], [x, y]]"),
+                PriceReader.findMoney(fields, "crossing"));
     }
 
     static Riser riser(Fields fields) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bondspan.io.json.Node;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
+import org.bondspan.site.PlanPoint;
 import org.bondspan.units.Length;
 
 /** Reads drawn lines. */
@@ -22,6 +23,25 @@ final class LineReader {
     static Line read(Fields fields, String advice) {
         fields.require("line", advice);
         return find(fields).orElseGet(() -> new Line(Drawn.in(fields).level(), List.of()));
+    }
+
+    /** A line in plan, of what stands from floor to ceiling. */
+    static List<PlanPoint> readPlan(Fields fields, String advice) {
+        fields.require("line", advice);
+        List<LineVertex> vertices = fields.findList("line")
+                .map(list -> new LineReader(fields).planVertices(list))
+                .orElse(List.of());
+        return vertices.stream().map(LineVertex::at).toList();
+    }
+
+    private List<LineVertex> planVertices(Node.Array list) {
+        for (int i = 0; i < list.items().size(); i++) {
+            if (list.items().get(i) instanceof Node.Array place && place.items().size() == 3) {
+                String path = fields.path("line") + "[" + i + "]";
+                scope.values().reject(place, path, "has a height", "Write [x, y]: a wall stands from floor to ceiling");
+            }
+        }
+        return vertices(list, Length.ZERO);
     }
 
     static Optional<Line> find(Fields fields) {

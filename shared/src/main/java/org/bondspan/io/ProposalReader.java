@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.bondspan.io.json.Node;
-import org.bondspan.io.json.Spot;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.Enclosure;
 import org.bondspan.layout.Proposal.JointMethod;
@@ -44,7 +43,8 @@ public final class ProposalReader {
             "notChecked",
             "cautions",
             "adoption",
-            "assumed");
+            "assumed",
+            "cost");
 
     private final Site site;
     private final boolean isResult;
@@ -77,30 +77,12 @@ public final class ProposalReader {
                 problems,
                 new Values(unit, problems),
                 PlaceSurvey.of(root, unit),
-                idsOfSite(),
+                SiteIds.of(site),
                 new Sources(),
                 site.levels().stream().map(Level::id).toList());
         Proposal proposal = proposal(Fields.ofFile(root, scope));
         scope.ids().check(problems);
         return proposal;
-    }
-
-    private Ids idsOfSite() {
-        Ids ids = new Ids();
-        site.levels().forEach(level -> {
-            declare(ids, Kind.LEVEL, level.id());
-            level.closedAreas().forEach(area -> declare(ids, Kind.CLOSED_AREA, area.id()));
-        });
-        site.risers().forEach(riser -> declare(ids, Kind.RISER, riser.id()));
-        site.services().forEach(service -> declare(ids, Kind.SERVICE, service.id()));
-        site.electrodes().forEach(electrode -> declare(ids, Kind.ELECTRODE, electrode.id()));
-        site.paths().forEach(path -> declare(ids, Kind.PATH, path.id()));
-        site.busbars().forEach(busbar -> declare(ids, Kind.BUSBAR, busbar.id()));
-        return ids;
-    }
-
-    private static void declare(Ids ids, Kind kind, String id) {
-        ids.declare(kind, id, Spot.START, "");
     }
 
     private Proposal proposal(Fields fields) {
@@ -140,7 +122,7 @@ public final class ProposalReader {
     private ProposedConductor conductor(Fields fields) {
         String id = fields.id(Kind.CONDUCTOR);
         if (isResult) {
-            fields.accept(List.of("role", "serves", "basis", "why"));
+            fields.accept(List.of("role", "serves", "basis", "why", "pieces", "crosses"));
         }
         return new ProposedConductor(
                 id,

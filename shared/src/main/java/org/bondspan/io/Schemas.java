@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** The published schemas of the file formats, JSON Schema 2020-12. */
 public final class Schemas {
-    private static final List<String> NAMES = List.of("site", "result", "proposal", "review");
+    private static final List<String> NAMES = List.of("site", "result", "proposal", "review", "prices");
 
     private Schemas() {}
 

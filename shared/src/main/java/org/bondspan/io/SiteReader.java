@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.io.json.Node;
+import org.bondspan.price.PriceBook;
 import org.bondspan.site.Busbar;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Electrode;
@@ -108,6 +109,7 @@ public final class SiteReader {
         boolean existingBuilding = fields.flag("existingBuilding", false);
         Length makeUp = fields.findDistance("makeUpPerEnd").orElse(Length.ZERO);
         BigDecimal waste = wastePercent(fields);
+        Optional<PriceBook> prices = PriceReader.find(fields, fileName);
         fields.done();
         return new Site(
                 name,
@@ -126,7 +128,8 @@ public final class SiteReader {
                 electrodes.stream().map(Bound::value).toList(),
                 paths.stream().map(Bound::value).toList(),
                 busbars,
-                fields.scope().sources().inFileOrder());
+                fields.scope().sources().inFileOrder(),
+                prices);
     }
 
     private static Busbar busbar(Fields fields) {

@@ -13,6 +13,7 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Money;
 import org.bondspan.units.Numbers;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
@@ -28,6 +29,10 @@ final class Written {
 
     static BigDecimal number(BigDecimal value) {
         return Numbers.rounded(value);
+    }
+
+    static BigDecimal money(Money money) {
+        return number(money.amount());
     }
 
     static @Nullable String size(Optional<WireSize> size) {

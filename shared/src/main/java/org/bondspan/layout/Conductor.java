@@ -11,6 +11,8 @@ import org.bondspan.units.WireSize;
  * @param serves ids of what lies beyond it, seen from the first service
  * @param basis sections that call for it and give its size
  * @param why how its size was found, in words
+ * @param pieces its whole length by how high it runs, in order
+ * @param crosses ids of walls, one for each time that it passes one
  */
 public record Conductor(
         String id,
@@ -23,10 +25,14 @@ public record Conductor(
         RunLength length,
         List<String> serves,
         List<String> basis,
-        String why) {
+        String why,
+        List<Piece> pieces,
+        List<String> crosses) {
     public Conductor {
         line = List.copyOf(line);
         serves = List.copyOf(serves);
         basis = List.copyOf(basis);
+        pieces = List.copyOf(pieces);
+        crosses = List.copyOf(crosses);
     }
 }

@@ -10,11 +10,12 @@ import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Weight;
 
 /**
- * The answer for one site: the interconnection with the least copper, or why there is none.
+ * The answer for one site: the interconnection with the least copper or the least cost, or why there is none.
  *
  * @param copper empty when impossible
  * @param lowerBound proven: no lawful interconnection on this site weighs less; empty when impossible
  * @param gapPercent 0 when proven least
+ * @param cost at the prices given; empty without prices or when impossible
  * @param assumed facts of the site marked as assumed
  */
 public record Layout(
@@ -37,7 +38,9 @@ public record Layout(
         List<Finding> findings,
         List<Evidence> assumed,
         List<String> notChecked,
-        List<String> cautions) {
+        List<String> cautions,
+        Objective objective,
+        Optional<Cost> cost) {
     public Layout {
         sizes = List.copyOf(sizes);
         conductors = List.copyOf(conductors);
@@ -51,5 +54,32 @@ public record Layout(
         assumed = List.copyOf(assumed);
         notChecked = List.copyOf(notChecked);
         cautions = List.copyOf(cautions);
+    }
+
+    /** The same route as the answer to what costs least. */
+    public Layout withCost(Status newStatus, BigDecimal gap, Cost newCost) {
+        return new Layout(
+                site,
+                adoption,
+                codeEdition,
+                lengthUnit,
+                newStatus,
+                copper,
+                sizes,
+                lowerBound,
+                gap,
+                conductors,
+                links,
+                joints,
+                services,
+                electrodes,
+                bonds,
+                excluded,
+                findings,
+                assumed,
+                notChecked,
+                cautions,
+                Objective.COST,
+                Optional.of(newCost));
     }
 }

@@ -12,9 +12,15 @@ import org.bondspan.units.Length;
  * @param openHeight where the floor is open to copper: the height above the floor at which it runs
  */
 public record Level(
-        String id, Length floor, List<PlanPoint> outline, Optional<Length> openHeight, List<ClosedArea> closedAreas) {
+        String id,
+        Length floor,
+        List<PlanPoint> outline,
+        Optional<Length> openHeight,
+        List<ClosedArea> closedAreas,
+        List<Wall> walls) {
     public Level {
         outline = List.copyOf(outline);
         closedAreas = List.copyOf(closedAreas);
+        walls = List.copyOf(walls);
     }
 }

@@ -3,6 +3,7 @@ package org.bondspan.site;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.price.PriceBook;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 
@@ -31,7 +32,8 @@ public record Site(
         List<Electrode> electrodes,
         List<SitePath> paths,
         List<Busbar> busbars,
-        List<Evidence> evidence) {
+        List<Evidence> evidence,
+        Optional<PriceBook> prices) {
     public Site {
         levels = List.copyOf(levels);
         risers = List.copyOf(risers);
@@ -40,6 +42,29 @@ public record Site(
         paths = List.copyOf(paths);
         busbars = List.copyOf(busbars);
         evidence = List.copyOf(evidence);
+    }
+
+    /** The same site at other prices. */
+    public Site withPrices(PriceBook book) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                codeEdition,
+                qualifiedPersonsOnly,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                risers,
+                services,
+                electrodes,
+                paths,
+                busbars,
+                evidence,
+                Optional.of(book));
     }
 
     /** The level with that id; throws when the site has none. */

@@ -31,6 +31,13 @@ public final class Numbers {
         return print(weight.in(unit)) + " " + unit.weightSymbol();
     }
 
+    /** {@code $1,234.50}, {@code 1,234.50 EUR}. */
+    public static String print(Money money, String currency) {
+        String sign = money.cents() < 0 ? "-" : "";
+        String amount = print(money.amount().abs());
+        return currency.equals("USD") ? sign + "$" + amount : sign + amount + " " + currency;
+    }
+
     /** A conductor area as the trade says it: {@code 2,000 kcmil}, {@code 167.8 kcmil}. */
     public static String printArea(long circularMils) {
         return grouped("#,##0.###").format(BigDecimal.valueOf(circularMils, 3)) + " kcmil";

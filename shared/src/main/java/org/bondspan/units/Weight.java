@@ -24,6 +24,15 @@ public record Weight(BigInteger grains) implements Comparable<Weight> {
                 .multiply(BigInteger.valueOf(length.nanometres())));
     }
 
+    /** So many lb for feet, kg for metres, to the nearest grain. */
+    public static Weight of(BigDecimal amount, LengthUnit unit) {
+        BigDecimal pounds =
+                unit == LengthUnit.FOOT ? amount : amount.divide(KILOGRAMS_PER_POUND, 30, RoundingMode.HALF_UP);
+        return new Weight(pounds.multiply(GRAINS_PER_POUND)
+                .setScale(0, RoundingMode.HALF_UP)
+                .toBigInteger());
+    }
+
     public Weight plus(Weight other) {
         return new Weight(grains.add(other.grains));
     }

@@ -19,7 +19,7 @@ class BadInputTest {
                 .says(
                         "wastepercent: is not a field of a site. Perhaps \"wastePercent\" is meant. Known here: $schema, format,"
                                 + " lengthUnit, levels, risers, services, electrodes, paths, busbars, fireLine, name, note, adoption,"
-                                + " codeEdition, qualifiedPersonsOnly, existingBuilding, makeUpPerEnd, wastePercent, evidence.");
+                                + " codeEdition, qualifiedPersonsOnly, existingBuilding, makeUpPerEnd, wastePercent, prices, evidence.");
         Edit.of("\"kind\": \"meter\"", "\"colour\": \"blue\"")
                 .says("paths[3].breaks[0].colour: is not a field of break 1 of path W1."
                         + " Known here: distance, kind, jumper, installed, evidence.");
@@ -229,7 +229,7 @@ class BadInputTest {
                         "full.site.json:5: noet: is not a field of a site. Perhaps \"note\" is meant. Known here: $schema,"
                                 + " format, lengthUnit, levels, risers, services, electrodes, paths, busbars, fireLine, name,"
                                 + " note, adoption, codeEdition, qualifiedPersonsOnly, existingBuilding, makeUpPerEnd,"
-                                + " wastePercent, evidence.",
+                                + " wastePercent, prices, evidence.",
                         "full.site.json:25: services[0].ungrounded.sets: must be from 1 to 1000."
                                 + " Give the number of conductors in parallel per phase.",
                         "full.site.json:46: electrodes[7].id: the id \"E7\" is used twice: electrodes[6].id on line 44 has it"

@@ -57,7 +57,7 @@ class BadProposalTest {
         Edit.ofResult("\"why\"", "\"wy\"")
                 .says(
                         "conductors[0].wy: is not a field of conductor C1. Perhaps \"why\" is meant. Known here: id, role,"
-                                + " serves, basis, why, size, material, from, to, line, length, protection, exposedToDamage,"
+                                + " serves, basis, why, pieces, crosses, size, material, from, to, line, length, protection, exposedToDamage,"
                                 + " outdoors, bothEndsBonded, evidence.");
         Edit.ofResult("\"vertical\"", "\"upright\"")
                 .says("conductors[0].length.upright: is not a field of length of conductor C1."

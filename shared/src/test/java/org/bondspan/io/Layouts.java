@@ -8,12 +8,15 @@ import org.bondspan.finding.Severity;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.Cost;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Excluded;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
+import org.bondspan.layout.Objective;
+import org.bondspan.layout.Piece;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.RunLength;
@@ -27,6 +30,7 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Money;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
 
@@ -62,7 +66,9 @@ final class Layouts {
                                 new RunLength(third, Length.ZERO, Length.ZERO, Length.ZERO),
                                 List.of("E1", "F1"),
                                 List.of("250.66"),
-                                "the rebar electrode needs at most 4 AWG"),
+                                "the rebar electrode needs at most 4 AWG",
+                                List.of(new Piece(third, Length.ofFeet(4), Length.ofFeet(4))),
+                                List.of("W1", "W1")),
                         new Conductor(
                                 "C2",
                                 WireSize.AWG_8,
@@ -74,7 +80,9 @@ final class Layouts {
                                 RunLength.ZERO,
                                 List.of(),
                                 List.of(),
-                                "")),
+                                "",
+                                List.of(),
+                                List.of())),
                 List.of(new Link(
                         "F1",
                         "structural-frame",
@@ -114,7 +122,18 @@ final class Layouts {
                 List.of(new Finding("250.12", Severity.CAUTION, "F1", "Clean the steel to \"bright\" metal")),
                 List.of(new Evidence("electrode E1", "assumed")),
                 List.of("separately derived systems, 250.30"),
-                List.of("A licensed professional reviews"));
+                List.of("A licensed professional reviews"),
+                Objective.COST,
+                Optional.of(new Cost(
+                        "USD",
+                        Money.ofCents(12_345),
+                        Money.ofCents(7_000),
+                        Money.ofCents(5_000),
+                        Money.ofCents(346),
+                        Money.ofCents(-1),
+                        Money.ofCents(12_340),
+                        weight,
+                        Money.ofCents(13_000))));
     }
 
     static Layout impossible() {
@@ -138,6 +157,8 @@ final class Layouts {
                 List.of(new Finding("250.50", Severity.VIOLATION, "E1", "cannot be reached")),
                 List.of(),
                 List.of(),
-                List.of());
+                List.of(),
+                Objective.COPPER,
+                Optional.empty());
     }
 }

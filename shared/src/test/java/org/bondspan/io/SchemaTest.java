@@ -38,6 +38,18 @@ class SchemaTest {
         assertThat(errors("result", LayoutWriter.toJson(Layouts.impossible()))).isEmpty();
     }
 
+    /** The prices of the full site, as a price book of their own. */
+    @Test
+    void priceBooksThatTheReaderAcceptsAreValid() {
+        String site = Fixtures.text("full.site.json");
+        String fields = site.substring(site.indexOf("\"name\": \"Office\""), site.lastIndexOf('}', site.length() - 3));
+        String book = "{\"format\": \"bondspan-prices/1\", \"lengthUnit\": \"m\", " + fields + "}";
+        assertThat(PriceReader.parse(book, "office.prices.json").name()).isEqualTo("Office");
+        assertThat(errors("prices", book)).isEmpty();
+        assertThat(errors("prices", book.replace("perPound", "perKilogram"))).isNotEmpty();
+        assertThat(errors("prices", book.replace("prices/1", "prices/2"))).isNotEmpty();
+    }
+
     @Test
     void resultWithAnUnknownFieldOrWithoutOneIsNotValid() {
         String result = LayoutWriter.toJson(Layouts.impossible());
@@ -226,6 +238,28 @@ class SchemaTest {
                 "\"electrode\": \"E6\", | -",
                 "\"medium\": \"ring\" | \"medium\": \"ring\", \"size\": \"2 AWG\"",
                 "\"size\": \"2 AWG\" | \"size\": 2",
+                "\"crossing\": 145.5 | \"crossing\": -1",
+                "\"crossing\": 145.5 | \"crossing\": 145.555",
+                "[[30, 0], [30, 60]] | [[30, 0]]",
+                "[[30, 0], [30, 60]] | [[30, 0], [30, 60, 9]]",
+                "\"currency\": \"USD\" | \"currency\": \"dollars\"",
+                "\"perPound\": 4.5, | -",
+                "\"ratio\": 1.2, | -",
+                "\"ratio\": 1.2 | \"ratio\": 101",
+                "\"date\": \"2025-01-31\", | -",
+                "\"date\": \"2025-01-31\" | \"date\": \" \"",
+                "\"perHour\": 80, | -",
+                "\"perHour\": 80 | \"perHour\": \"80\"",
+                "\"per1000ft\": 3000.25 | \"per1000ft\": 3000.255",
+                "\"exposed\": 24 | \"exposed\": -24",
+                "\"exposed\": 24 | \"open\": 24",
+                "\"reel\": 500 | \"reel\": 0",
+                "\"description\": \"PVC\" | \"kind\": \"PVC\"",
+                "\"rod-clamp\" | \"rod\"",
+                "\"price\": 6 | \"price\": 2e7",
+                "{\"hours\": 0.5} | 0.5",
+                "\"above\": 10, | -",
+                ", \"factor\": 1.1 | -",
                 "\"id\": \"MGB\", | -",
                 "\"id\": \"MGB\" | \"id\": \" \"",
             })

@@ -45,8 +45,10 @@ import org.bondspan.site.SitePath.NeverCarries;
 import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.site.SitePath.StructuralFrame;
 import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.site.Wall;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Money;
 import org.bondspan.units.WireSize;
 import org.junit.jupiter.api.Test;
 
@@ -74,10 +76,11 @@ class SiteReaderTest {
     void readsLevelsRisersAndBusbars() {
         List<PlanPoint> outline = List.of(at("0", "0"), at("100", "0"), at("100", "60"), at("0", "60"));
         ClosedArea area = new ClosedArea("K", List.of(at("40", "20"), at("60", "20"), at("60", "40"), at("40", "40")));
+        Wall wall = new Wall("WL", List.of(at("30", "0"), at("30", "60")), Optional.of(Money.ofCents(14_550)));
         assertThat(FULL.levels())
                 .containsExactly(
-                        new Level("L1", Length.ZERO, outline, Optional.of(feet("10.5")), List.of(area)),
-                        new Level("L2", feet("14"), outline, Optional.empty(), List.of()));
+                        new Level("L1", Length.ZERO, outline, Optional.of(feet("10.5")), List.of(area), List.of(wall)),
+                        new Level("L2", feet("14"), outline, Optional.empty(), List.of(), List.of()));
         assertThat(FULL.risers()).containsExactly(new Riser("R1", at("10", "10"), List.of("L1", "L2")));
         assertThat(FULL.busbars()).containsExactly(new Busbar("MGB", position("L1", "20", "30", "12")));
     }
@@ -279,6 +282,7 @@ class SiteReaderTest {
                                 Length.ZERO,
                                 List.of(at("0", "0"), at("40", "0"), at("40", "30")),
                                 Optional.empty(),
+                                List.of(),
                                 List.of())),
                         List.of(),
                         List.of(new Service(
@@ -289,7 +293,8 @@ class SiteReaderTest {
                         List.of(),
                         List.of(),
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        Optional.empty()));
     }
 
     @Test

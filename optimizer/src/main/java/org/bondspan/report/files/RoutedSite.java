@@ -21,7 +21,7 @@ import org.bondspan.usecase.ExclusionCost;
 public record RoutedSite(String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs) {
     /** Each gives some of the files; whoever has more to hand out adds a writer here. */
     private static final List<Function<RoutedSite, List<OutputFile>>> WRITERS =
-            List.of(ResultFiles::of, SheetFiles::of, ReportFiles::of);
+            List.of(ResultFiles::of, TakeOffFiles::of, SheetFiles::of, ReportFiles::of);
 
     public RoutedSite {
         costs = List.copyOf(costs);

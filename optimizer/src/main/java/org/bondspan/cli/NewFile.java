@@ -1,0 +1,64 @@
+package org.bondspan.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** A file that a command writes: beside its place first, then renamed, so that it is there whole or not at all. */
+record NewFile(CommandSpec command, String option, Path path) {
+
+    static NewFile of(CommandSpec command, String option, String name) {
+        try {
+            return new NewFile(command, option, Path.of(name));
+        } catch (InvalidPathException e) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), option + " is not the name of a file: " + name);
+        }
+    }
+
+    /** Refuses a file that is there already, or has no directory. */
+    void checkIsNew() {
+        if (Files.exists(path)) {
+            throw refused("exists already. Name another file, or add --force");
+        }
+        checkDirectory();
+    }
+
+    void checkDirectory() {
+        if (Files.isDirectory(path)) {
+            throw refused("is a directory. Name a file in it");
+        }
+        if (!Files.isDirectory(directory())) {
+            throw refused("lies in a directory that does not exist. Make it first");
+        }
+    }
+
+    private Path directory() {
+        return Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path.toAbsolutePath());
+    }
+
+    void write(byte[] content) {
+        try {
+            Path beside = Files.createTempFile(directory(), ".bondspan", ".part");
+            try {
+                Files.write(beside, content);
+                Files.move(beside, path, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException e) {
+            throw refused("cannot be written: "
+                    + e.getClass().getSimpleName().replace("Exception", "").toLowerCase(Locale.ROOT));
+        }
+    }
+
+    private CommandLine.ParameterException refused(String message) {
+        return new CommandLine.ParameterException(command.commandLine(), option + " " + path + ": " + message);
+    }
+}

@@ -1,0 +1,102 @@
+package org.bondspan.cli;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.bondspan.finding.Finding;
+import org.bondspan.io.LayoutReader;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Status;
+import org.bondspan.report.TakeOffCsv;
+import org.bondspan.report.TakeOffText;
+import org.bondspan.report.TakeOffWorkbook;
+import org.bondspan.site.Site;
+import org.bondspan.takeoff.TakeOff;
+import org.bondspan.usecase.RouteSite;
+import org.bondspan.usecase.TakeOffSite;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code takeoff SITE [RESULT]}. */
+@Command(
+        name = "takeoff",
+        description =
+                "Takes off quantities, labor and money of a route: of a result, or without one of the least-copper route. Without prices quantities only.")
+final class TakeOffCommand implements Callable<Integer> {
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec command;
+
+    @Mixin
+    private SiteArgument site;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "RESULT",
+            description = "result of that site (route --json); left out, the site is routed")
+    private @Nullable String result;
+
+    @Mixin
+    private PricesOption prices;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "write the rows as comma-separated values")
+    private @Nullable String csv;
+
+    @Option(names = "--xlsx", paramLabel = "FILE", description = "write a workbook")
+    private @Nullable String xlsx;
+
+    @Option(names = "--force", description = "overwrite files that exist")
+    private boolean force;
+
+    TakeOffCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        List<NewFile> files = new ArrayList<>();
+        if (csv != null) {
+            files.add(NewFile.of(command, "--csv", csv));
+        }
+        if (xlsx != null) {
+            files.add(NewFile.of(command, "--xlsx", xlsx));
+        }
+        files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
+        Site drawn = site.read(streams);
+        Site read = prices.read().map(drawn::withPrices).orElse(drawn);
+        TakeOff takeOff = TakeOffSite.of(read, layout(read));
+        for (NewFile file : files) {
+            file.write(
+                    file.option().equals("--csv")
+                            ? TakeOffCsv.of(takeOff).getBytes(StandardCharsets.UTF_8)
+                            : TakeOffWorkbook.of(takeOff));
+        }
+        streams.answer(TakeOffText.of(takeOff, streams.ink()));
+        boolean found = takeOff.layout().status() == Status.IMPOSSIBLE
+                || Finding.anyViolation(takeOff.layout().findings());
+        return found ? Exit.FOUND : Exit.CLEAN;
+    }
+
+    private Layout layout(Site read) {
+        if (result == null) {
+            return RouteSite.of(read);
+        }
+        try {
+            return LayoutReader.read(Path.of(result), read);
+        } catch (InvalidPathException e) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), "RESULT is not the name of a file: " + result);
+        }
+    }
+}

@@ -1,0 +1,192 @@
+package org.bondspan.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The files that {@code takeoff} writes. */
+class TakeOffFilesTest {
+    private static final String PRICES = Run.SAMPLES.resolve("demo.prices.json").toString();
+
+    @TempDir
+    private Path directory;
+
+    private String file(String name) {
+        return directory.resolve(name).toString();
+    }
+
+    private static List<CSVRecord> records(String csv) throws IOException {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(csv, format)) {
+            return parser.getRecords();
+        }
+    }
+
+    /** RFC 4180, 2: records end in CRLF, and all have as many fields. */
+    @Test
+    void theRowsFollowRfc4180() throws IOException {
+        Run run = Run.of("takeoff", Run.sample("plant-block"), "--prices", PRICES, "--csv", file("a.csv"));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exit()).isZero();
+        String csv = Files.readString(directory.resolve("a.csv"));
+        assertThat(csv).endsWith("\r\n").startsWith("line,section,kind,item,");
+        assertThat(csv.replace("\r\n", "")).doesNotContain("\n", "\r");
+        assertThat(records(csv)).isNotEmpty().allMatch(CSVRecord::isConsistent);
+    }
+
+    /** Whatever a spreadsheet may take for a formula: = + - @, tab, carriage return at the start of a cell. */
+    @Test
+    void noCellOfTheUsersIsAFormula() throws IOException {
+        String site = """
+                {"format": "bondspan-site/1", "name": "=cmd", "adoption": "@x",
+                 "levels": [{"id": "-L", "outline": [[0, 0], [40, 0], [40, 20], [0, 20]], "open": {"height": 0}}],
+                 "services": [{"id": "=1+1", "ungrounded": {"material": "copper", "size": "2 AWG", "sets": 1},
+                   "connections": [{"id": "\\tA", "at": [0, 0]}]}],
+                 "electrodes": [
+                   {"id": "@SUM(A1)", "type": "rod", "rodLength": 8, "diameter": 0.625,
+                     "connections": [{"at": [10, 5]}]},
+                   {"id": " -2+3", "type": "rod", "rodLength": 8, "diameter": 0.625,
+                     "connections": [{"at": [20, 5]}]}
+                 ],
+                 "prices": {"name": "+1", "labor": {"perHour": 1, "source": "=2"},
+                   "copper": {"perPound": 1, "ratio": 1, "date": "-", "source": "\\r=3"},
+                   "conductors": [{"size": "8 AWG", "hours": {"raceway": 1}, "source": "=4"}],
+                   "connections": {"service-lug": {"price": 1, "hours": 1, "source": "=HYPERLINK(5)"}}}}""";
+        Run run = Run.withInput(site, "takeoff", "-", "--csv", file("a.csv"), "--xlsx", file("a.xlsx"));
+        assertThat(run.err()).isEmpty();
+        for (CSVRecord record : records(Files.readString(directory.resolve("a.csv")))) {
+            assertThat(record.stream()).noneMatch(cell -> cell.strip().matches("(?s)[=+\\-@\\t\\r].*"));
+        }
+        assertThat(Files.readString(directory.resolve("a.csv"))).contains("'=1+1", "'@SUM(A1)", "'-2+3", "'=4");
+        for (String sheet : sheets("a.xlsx")) {
+            assertThat(sheet).doesNotContain("<f>", "<t>=", "<t>@", "<t>+", "<t>-");
+        }
+        assertThat(String.join("", sheets("a.xlsx"))).contains("'=1+1");
+    }
+
+    private List<String> sheets(String name) throws IOException {
+        List<String> texts = new ArrayList<>();
+        try (ZipFile zip = new ZipFile(directory.resolve(name).toFile())) {
+            for (ZipEntry entry : Collections.list(zip.entries())) {
+                try (InputStream in = zip.getInputStream(entry)) {
+                    texts.add(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+                }
+            }
+        }
+        return texts;
+    }
+
+    @Test
+    void theWorkbookHasSixSheetsAndIsTheSameEachTime() throws IOException {
+        String sample = Run.sample("hall-timber");
+        assertThat(Run.of("takeoff", sample, "--prices", PRICES, "--xlsx", file("a.xlsx"))
+                        .exit())
+                .isZero();
+        assertThat(Run.of("takeoff", sample, "--prices", PRICES, "--xlsx", file("b.xlsx"))
+                        .exit())
+                .isZero();
+        assertThat(Files.readAllBytes(directory.resolve("a.xlsx")))
+                .isEqualTo(Files.readAllBytes(directory.resolve("b.xlsx")));
+        assertThat(String.join("", sheets("a.xlsx")))
+                .contains(
+                        "name=\"Summary\"",
+                        "name=\"Detail\"",
+                        "name=\"By size\"",
+                        "name=\"Joints\"",
+                        "name=\"Assumptions\"",
+                        "name=\"Findings\"");
+    }
+
+    @Test
+    void aFileThatExistsIsKeptUnlessForced() throws IOException {
+        Files.writeString(directory.resolve("a.csv"), "mine");
+        String[] args = {"takeoff", Run.sample("pump-house"), "--csv", file("a.csv")};
+        Run refused = Run.of(args);
+        assertThat(refused.exit()).isEqualTo(2);
+        assertThat(refused.out()).isEmpty();
+        assertThat(refused.err()).contains("a.csv: exists already", "--force");
+        assertThat(directory.resolve("a.csv")).hasContent("mine");
+
+        assertThat(Run.of("takeoff", Run.sample("pump-house"), "--force", "--csv", file("a.csv"))
+                        .exit())
+                .isZero();
+        assertThat(Files.readString(directory.resolve("a.csv"))).startsWith("line,");
+        assertThat(directory).isDirectoryNotContaining("glob:**.part");
+    }
+
+    /** From a result, whose numbers are rounded to 0.01 ft, as from the site: this sample has no finer numbers. */
+    @Test
+    void aResultIsTakenOffAsTheSiteItself() throws IOException {
+        String sample = Run.sample("hall-timber");
+        Files.writeString(
+                directory.resolve("r.json"), Run.of("route", "--json", "--prices", PRICES, sample).out());
+        Run ofSite = Run.of("takeoff", sample, "--prices", PRICES);
+        Run ofResult = Run.of("takeoff", sample, file("r.json"), "--prices", PRICES);
+        assertThat(ofResult).isEqualTo(ofSite);
+        assertThat(ofSite.out()).contains("Installed cost of the least-copper route: $");
+    }
+
+    @Test
+    void everySampleIsPricedByTheDemoBook() throws IOException {
+        for (Path sample : SamplesTest.samples()) {
+            Run run = Run.of("takeoff", sample.toString(), "--prices", PRICES, "--csv", file("s.csv"), "--force");
+            assertThat(run.err()).isEmpty();
+            assertThat(run.out())
+                    .contains("Installed cost of", "Demo figures, not quotes")
+                    .doesNotContain("NOT PRICED");
+            long cents = records(Files.readString(directory.resolve("s.csv"))).stream()
+                    .mapToLong(record -> Long.parseLong(record.get("cost").replace(".", "")))
+                    .sum();
+            assertThat(cents).isPositive();
+        }
+    }
+
+    /** The published schemas, by an independent validator. */
+    @Test
+    void everySampleHasALeastCostProvenLeast() throws IOException {
+        for (Path sample : SamplesTest.samples()) {
+            Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, "--json", sample.toString());
+            assertThat(run.err()).isEmpty();
+            assertThat(run.exit()).isZero();
+            assertThat(run.out()).contains("\"objective\": \"cost\"", "\"status\": \"least\"", "\"cost\": {");
+            assertThat(SamplesTest.faults("result", run.out())).isEmpty();
+        }
+        assertThat(SamplesTest.faults("prices", Files.readString(Path.of(PRICES)))).isEmpty();
+    }
+
+    @Test
+    void bothOptimaStandSideBySide() {
+        Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, Run.sample("hall-steel"));
+        assertThat(run.out()).contains("Least cost, proven: $", "LEAST COST AND LEAST COPPER", "least copper  19.98 lb");
+    }
+
+    @Test
+    void aPriceThatIsMissingIsNamedAndNothingAnswered() throws IOException {
+        String book = Files.readString(Path.of(PRICES)).replaceAll("\"rod-clamp\": \\{[^}]*},", "");
+        Files.writeString(directory.resolve("p.json"), book);
+        Run run = Run.of("route", "--objective", "cost", "--prices", file("p.json"), Run.sample("hall-steel"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .isEqualTo(file("p.json") + ": connections.rod-clamp.price: is missing\n" + file("p.json")
+                        + ": connections.rod-clamp.hours: is missing\n");
+    }
+}
