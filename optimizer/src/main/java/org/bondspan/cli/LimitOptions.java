@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.usecase.RouteLimits;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import picocli.CommandLine.Spec;
 /** How long a search may take, and who hears how it goes. */
 final class LimitOptions {
     private static final BigDecimal MOST_SECONDS = BigDecimal.valueOf(10_000_000);
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
@@ -23,7 +25,7 @@ final class LimitOptions {
             names = "--time-limit",
             paramLabel = "SECONDS",
             description = "answer after about this long with the best found; it may then differ from run to run")
-    @Nullable private BigDecimal timeLimit;
+    @Nullable private String timeLimit;
 
     @Option(
             names = "--progress",
@@ -45,11 +47,11 @@ final class LimitOptions {
         return Optional.ofNullable(timeLimit).map(this::duration);
     }
 
-    private Duration duration(BigDecimal seconds) {
+    private Duration duration(String word) {
+        BigDecimal seconds = NUMBER.matcher(word).matches() ? new BigDecimal(word) : BigDecimal.ZERO;
         if (seconds.signum() <= 0 || seconds.compareTo(MOST_SECONDS) > 0) {
             throw new ParameterException(
-                    command.commandLine(),
-                    "--time-limit " + seconds.toPlainString() + ": not a number of seconds above 0, such as 60");
+                    command.commandLine(), "--time-limit " + word + ": not a number of seconds above 0, such as 60");
         }
         return Duration.ofMillis(
                 seconds.movePointRight(3).setScale(0, RoundingMode.CEILING).longValueExact());

@@ -69,7 +69,8 @@ public final class Interconnection {
     }
 
     /**
-     * The least copper within limits. Taps are made in the way that is cheaper at the prices of the site, if it has any. Empty when no lawful tie was found though none was proven impossible.
+     * The least copper within limits. Taps are made in the way that is cheaper at the prices of the site, if it has
+     * any. Empty when no lawful tie was found though none was proven impossible.
      *
      * @throws ArithmeticException when the plan is so large and so fine that weights cannot be compared exactly
      */

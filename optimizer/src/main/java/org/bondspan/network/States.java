@@ -37,6 +37,10 @@ public final class States {
     private final Map<String, List<String>> ways;
     private final Set<String> unreached;
 
+    /** Why what could be connected is not, where something else cannot be reached. */
+    private static final String NOTHING_ROUTED =
+            "Must be connected and can be reached; nothing is routed while something else cannot.";
+
     private States(Site site, GroundingElectrodeSystem system, Map<String, List<String>> ways, Set<String> unreached) {
         this.site = site;
         this.system = system;
@@ -87,7 +91,8 @@ public final class States {
             return required(electrode, obligation, State.UNREACHED, "Cannot be reached.");
         }
         if (obligation.members().size() == 1) {
-            return required(electrode, obligation, State.BONDED, "Qualifies, so it is connected.");
+            String reason = unreached.isEmpty() ? "Qualifies, so it is connected." : NOTHING_ROUTED;
+            return required(electrode, obligation, State.BONDED, reason);
         }
         if (!ways.isEmpty() && !ways.containsKey(id)) {
             Rule rule = Qualification.of(electrode).rule();
@@ -171,6 +176,12 @@ public final class States {
         return pipes;
     }
 
+    private static String required(Obligation obligation) {
+        return obligation.kind() == Kind.FRAME && obligation.rule() == Rule.IN_GROUND_METAL
+                ? "Required: under the 2014 text its in-ground member or its bolts to a footing make it an electrode."
+                : "Required: " + obligation.rule().says() + ".";
+    }
+
     private BondState bond(Kind kind, String id) {
         Optional<Obligation> obligation = findObligation(kind, id);
         List<String> way = ways.getOrDefault(id, List.of());
@@ -184,7 +195,7 @@ public final class States {
         State state = unreached.contains(id) ? State.UNREACHED : State.BONDED;
         String reason = state == State.UNREACHED
                 ? "Cannot be reached."
-                : "Required: " + obligation.get().rule().says() + ".";
+                : unreached.isEmpty() ? required(obligation.get()) : NOTHING_ROUTED;
         Optional<WireSize> size = Optional.of(need.ofWhole(obligation.get().need()));
         return new BondState(id, state, size, basis(obligation.get()), reason, way);
     }

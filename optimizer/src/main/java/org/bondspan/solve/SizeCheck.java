@@ -74,11 +74,11 @@ final class SizeCheck {
     /**
      * What the search adds up really.
      *
-     * <p>Let L be the most that any landing and a tap cost and D the longest of all shortest ways between two nodes at any rank.
-     * A state f(I, v) of {@link SubsetProgramme} costs at most (2|I| - 1) (L + D): a single leaf lands and is sent
-     * along one shortest way; and a larger side is joined from two smaller ones at some node, (2|J| - 1) + (2|I - J| -
-     * 1), and sent along one more way. A least tree costs no more, and a lower bound no more than that. Of all sums
-     * that are compared none has more than three such terms. Ways of least weight are no longer than their weight
+     * <p>Let L be the most that any landing and a tap cost and D the longest of all shortest ways between two nodes at
+     * any rank. A state f(I, v) of {@link SubsetProgramme} costs at most (2|I| - 1) (L + D): a single leaf lands and is
+     * sent along one shortest way; and a larger side is joined from two smaller ones at some node, (2|J| - 1) + (2|I -
+     * J| - 1), and sent along one more way. A least tree costs no more, and a lower bound no more than that. Of all
+     * sums that are compared none has more than three such terms. Ways of least weight are no longer than their weight
      * divided by the least weight of a unit that is not free.
      */
     private void checkWays() {

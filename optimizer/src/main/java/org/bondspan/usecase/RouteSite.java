@@ -27,8 +27,8 @@ public final class RouteSite {
     }
 
     /**
-     * The least copper; its status says whether there is an answer, and whether it is proven least. Taps are made in the
-     * way that is cheaper at the prices of the site, if it has any.
+     * The least copper; its status says whether there is an answer, and whether it is proven least. Taps are made in
+     * the way that is cheaper at the prices of the site, if it has any.
      *
      * @throws TooFineException when the plan is so large and so fine that weights cannot be compared exactly
      * @throws NothingFoundException when no lawful tie was found though none was proven impossible

@@ -137,7 +137,8 @@ class TakeOffFilesTest {
     void aResultIsTakenOffAsTheSiteItself() throws IOException {
         String sample = Run.sample("hall-timber");
         Files.writeString(
-                directory.resolve("r.json"), Run.of("route", "--json", "--prices", PRICES, sample).out());
+                directory.resolve("r.json"),
+                Run.of("route", "--json", "--prices", PRICES, sample).out());
         Run ofSite = Run.of("takeoff", sample, "--prices", PRICES);
         Run ofResult = Run.of("takeoff", sample, file("r.json"), "--prices", PRICES);
         assertThat(ofResult).isEqualTo(ofSite);
@@ -169,13 +170,15 @@ class TakeOffFilesTest {
             assertThat(run.out()).contains("\"objective\": \"cost\"", "\"status\": \"least\"", "\"cost\": {");
             assertThat(SamplesTest.faults("result", run.out())).isEmpty();
         }
-        assertThat(SamplesTest.faults("prices", Files.readString(Path.of(PRICES)))).isEmpty();
+        assertThat(SamplesTest.faults("prices", Files.readString(Path.of(PRICES))))
+                .isEmpty();
     }
 
     @Test
     void bothOptimaStandSideBySide() {
         Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, Run.sample("hall-steel"));
-        assertThat(run.out()).contains("Least cost, proven: $", "LEAST COST AND LEAST COPPER", "least copper  19.98 lb");
+        assertThat(run.out())
+                .contains("Least cost, proven: $", "LEAST COST AND LEAST COPPER", "least copper  19.98 lb");
     }
 
     @Test

@@ -57,9 +57,10 @@ class G01_LeastCostTest {
         assertThat(priced.takenOff()).isEqualByComparingTo("109.60");
         // 34 x 3.30 = 112.20 in raceway, connections 79.00
         assertThat(priced.ofLeastCopper()).isEqualByComparingTo("191.20");
-        assertThat(priced.layout().findings()).containsAll(priced.review().findings().stream()
-                .filter(finding -> finding.severity() == Severity.VIOLATION)
-                .toList()); // those of the site, not of the route
+        assertThat(priced.layout().findings())
+                .containsAll(priced.review().findings().stream()
+                        .filter(finding -> finding.severity() == Severity.VIOLATION)
+                        .toList()); // those of the site, not of the route
     }
 
     /** Where raceway costs next to nothing 8 AWG stays: 34 x (0.30 + 0.50 + 0.02) = 27.88 and 79.00. */

@@ -41,8 +41,8 @@ class LeastCostLawsTest {
     }
 
     /**
-     * Where height turns the order of the prices of two sizes, the search may think of two sizes along one conductor: then
-     * the answer is not proven, and says how much it may be above the least.
+     * Where height turns the order of the prices of two sizes, the search may think of two sizes along one conductor:
+     * then the answer is not proven, and says how much it may be above the least.
      */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")

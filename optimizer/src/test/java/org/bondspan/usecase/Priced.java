@@ -41,10 +41,6 @@ record Priced(Site site, Layout layout) {
     }
 
     BigDecimal takenOff() {
-        return TakeOffSite.of(site, layout)
-                .total()
-                .orElseThrow()
-                .total()
-                .amount();
+        return TakeOffSite.of(site, layout).total().orElseThrow().total().amount();
     }
 }

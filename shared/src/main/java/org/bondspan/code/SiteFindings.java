@@ -210,12 +210,11 @@ public final class SiteFindings {
                     .filter(MediaThatMayCarry.FIVE_FEET::isLessThan)
                     .count();
             if (direct && beyond > 0) {
-                findings.add(
-                        caution(
-                                Rule.WATER_PIPE_FIVE_FEET,
-                                pipe.id(),
-                                beyond
-                                        + " of its connections lie more than 5 ft from the point of entrance and are not used."));
+                findings.add(caution(
+                        Rule.WATER_PIPE_FIVE_FEET,
+                        pipe.id(),
+                        "Connections more than 5 ft from the point of entrance are not used: " + beyond + " of "
+                                + pipe.connections().size() + "."));
             }
         }
     }

@@ -66,7 +66,7 @@ class BadProposalTest {
                 .says("gapPercents: is not a field of a result. Perhaps \"gapPercent\" is meant. Known here: $schema,"
                         + " format, lengthUnit, conductors, links, joints, site, codeEdition, objective, status, copper,"
                         + " sizes, lowerBound, gapPercent, services, electrodes, bonds, excluded, findings, notChecked,"
-                        + " cautions, adoption, assumed, evidence.");
+                        + " cautions, adoption, assumed, cost, evidence.");
     }
 
     @Test
