@@ -12,18 +12,20 @@ import java.util.stream.Stream;
  * What one piece of work gave, how long it took and the most heap that was taken up meanwhile, garbage included.
  *
  * @param millis wall clock; the median when there were several runs
- * @param peakMebibytes the sum of the peaks of all heap pools, so rather too much than too little
+ * @param peakMebibytes beyond what was in use before; the sum of the peaks of all heap pools, so rather too much than
+ *     too little
  */
 record Measure<T>(T result, double millis, double peakMebibytes) {
 
     static <T> Measure<T> once(Supplier<T> work) {
         System.gc();
         heap().forEach(MemoryPoolMXBean::resetPeakUsage);
+        double before = heap().mapToDouble(pool -> pool.getUsage().getUsed()).sum() / (1 << 20);
         long start = System.nanoTime();
         T result = work.get();
         double millis = (System.nanoTime() - start) / 1e6;
         double peak = heap().mapToDouble(pool -> pool.getPeakUsage().getUsed()).sum() / (1 << 20);
-        return new Measure<>(result, millis, peak);
+        return new Measure<>(result, millis, peak - before);
     }
 
     /** The median of several runs, none of them the first. */

@@ -8,13 +8,21 @@ import org.bondspan.solve.Outcome;
 
 /** A made-up site taken through all stages, each timed; times are medians of warm runs in milliseconds. */
 record SiteRun(
-        Stages.Built built,
-        Stages.Mapped mapped,
-        Measure<Stages.Built> building,
-        Measure<Stages.Mapped> mapping,
-        Measure<Outcome> solving,
-        Measure<Integer> straightening,
-        Measure<Integer> searching) {
+        int nodes,
+        int edges,
+        int terminals,
+        Figures building,
+        Figures mapping,
+        Figures solving,
+        Figures straightening,
+        Figures searching) {
+
+    /** What is kept of a stage, so that runs do not fill the memory of those after them. */
+    record Figures(double millis, double peakMebibytes) {
+        private static Figures of(Measure<?> measure) {
+            return new Figures(measure.millis(), measure.peakMebibytes());
+        }
+    }
 
     /** @param runs how often each stage is run and timed after a first run; 0 times the first run itself */
     static SiteRun of(String siteFile, int runs) {
@@ -27,19 +35,19 @@ record SiteRun(
         Measure<Integer> straightening = measure(runs, () -> stages.straighten(mapping.result(), least));
         Measure<Integer> searching = measure(
                 runs, () -> PlainDijkstra.fromEveryTerminal(mapping.result().problem()));
-        return new SiteRun(building.result(), mapping.result(), building, mapping, solving, straightening, searching);
+        return new SiteRun(
+                building.result().nodes(),
+                building.result().edges(),
+                mapping.result().problem().terminalCount(),
+                Figures.of(building),
+                Figures.of(mapping),
+                Figures.of(solving),
+                Figures.of(straightening),
+                Figures.of(searching));
     }
 
     private static <T> Measure<T> measure(int runs, Supplier<T> work) {
         return runs == 0 ? Measure.once(work) : Measure.warm(runs, work);
-    }
-
-    int nodes() {
-        return built.nodes();
-    }
-
-    int terminals() {
-        return mapped.problem().terminalCount();
     }
 
     double total() {

@@ -36,7 +36,7 @@ final class TypicalBuilding {
             table.add(
                     seed,
                     run.nodes(),
-                    run.built().edges(),
+                    run.edges(),
                     run.terminals(),
                     run.building().millis(),
                     run.mapping().millis(),
