@@ -79,7 +79,8 @@ class TakeOffFilesTest {
         for (String sheet : sheets("a.xlsx")) {
             assertThat(sheet).doesNotContain("<f>", "<t>=", "<t>@", "<t>+", "<t>-");
         }
-        assertThat(String.join("", sheets("a.xlsx"))).contains("'=1+1");
+        // as XML writes an apostrophe
+        assertThat(String.join("", sheets("a.xlsx"))).contains("&apos;=1+1");
     }
 
     private List<String> sheets(String name) throws IOException {

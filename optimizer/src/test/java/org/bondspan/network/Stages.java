@@ -1,7 +1,10 @@
 package org.bondspan.network;
 
+import java.util.List;
+import java.util.Optional;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.StretchNeed;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.solve.RoutingProblem;
@@ -28,7 +31,9 @@ public final class Stages {
 
     public Mapped map(Built built) {
         GroundingElectrodeSystem system = GroundingElectrodeSystem.of(site);
-        RouteProblem routes = new RouteProblem((Network) built.network, system.obligations());
+        StretchNeed need = new StretchNeed(site.services(), system.obligations());
+        RouteProblem routes =
+                new RouteProblem((Network) built.network, system.obligations(), need, List.copyOf(need.listSizes()));
         return new Mapped(routes, routes.toIntegers());
     }
 
@@ -40,6 +45,9 @@ public final class Stages {
     public int straighten(Mapped mapped, Outcome.Least least) {
         RouteProblem routes = (RouteProblem) mapped.routes;
         ChosenTree chosen = ChosenTree.of(least.tree(), routes.terminalCount());
-        return new Straightening(routes).straighten(chosen).ranks().size();
+        return new Straightening(routes, Optional.empty())
+                .straighten(chosen)
+                .ranks()
+                .size();
     }
 }

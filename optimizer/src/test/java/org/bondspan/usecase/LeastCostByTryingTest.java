@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -36,8 +37,8 @@ class LeastCostByTryingTest {
             List<Integer> places,
             List<Boolean> isRod,
             int table,
-            int[] perFoot,
-            int[] landing,
+            List<Integer> perFoot,
+            List<Integer> landing,
             int tap) {}
 
     private final List<String> names = List.of("S", "E1", "E2", "E3");
@@ -70,7 +71,7 @@ class LeastCostByTryingTest {
         }
         int tap = random.nextInt(3_000);
         int[] landing = {random.nextInt(2_000), random.nextInt(2_000), random.nextInt(2_000)};
-        Drawing drawing = new Drawing(lines, places, rods, tableOf(service), perFoot, landing, tap);
+        Drawing drawing = new Drawing(lines, places, rods, tableOf(service), listOf(perFoot), listOf(landing), tap);
         long least = least(drawing);
         String site = site(drawing, service);
         if (least == Long.MAX_VALUE) {
@@ -129,7 +130,7 @@ class LeastCostByTryingTest {
         List<String> conductors = new ArrayList<>();
         for (int i = 0; i < SIZES.size(); i++) {
             conductors.add("{\"size\": \"%s\", \"per1000ft\": %d, \"hours\": {\"exposed\": 0, \"raceway\": 0}}"
-                    .formatted(SIZES.get(i), 10 * drawing.perFoot()[i]));
+                    .formatted(SIZES.get(i), 10 * drawing.perFoot().get(i)));
         }
         return """
                 {"format": "bondspan-prices/1", "labor": {"perHour": 1}, "conductors": %s,
@@ -139,9 +140,9 @@ class LeastCostByTryingTest {
                    "pipe-clamp": {"price": %s, "hours": 0}, "exothermic-tap": {"price": %s, "hours": 0}
                  }}""".formatted(
                         conductors,
-                        BigDecimal.valueOf(drawing.landing()[0], 2),
-                        BigDecimal.valueOf(drawing.landing()[1], 2),
-                        BigDecimal.valueOf(drawing.landing()[2], 2),
+                        BigDecimal.valueOf(drawing.landing().get(0), 2),
+                        BigDecimal.valueOf(drawing.landing().get(1), 2),
+                        BigDecimal.valueOf(drawing.landing().get(2), 2),
                         BigDecimal.valueOf(drawing.tap(), 2));
     }
 
@@ -187,7 +188,7 @@ class LeastCostByTryingTest {
             meeting[drawing.places().get(t)]++;
             int need = t == 0 ? need(drawing, new boolean[9]) : ofElectrode(drawing, t);
             cents += 2L * perFoot(drawing, need)
-                    + drawing.landing()[t == 0 ? 0 : drawing.isRod().get(t) ? 1 : 2];
+                    + drawing.landing().get(t == 0 ? 0 : drawing.isRod().get(t) ? 1 : 2);
         }
         return cents + Arrays.stream(meeting).mapToLong(k -> Math.max(0, k - 2)).sum() * drawing.tap();
     }
@@ -205,8 +206,12 @@ class LeastCostByTryingTest {
         return drawing.isRod().get(terminal) ? Math.min(1, drawing.table()) : drawing.table();
     }
 
+    private static List<Integer> listOf(int... values) {
+        return Arrays.stream(values).boxed().toList();
+    }
+
     private static int perFoot(Drawing drawing, int need) {
-        return Arrays.stream(drawing.perFoot(), need, 5).min().orElseThrow();
+        return Collections.min(drawing.perFoot().subList(need, 5));
     }
 
     private static boolean[] reached(Drawing drawing, int chosen, int start) {
