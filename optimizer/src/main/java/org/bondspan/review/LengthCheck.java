@@ -9,7 +9,7 @@ import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
 
-/** A stated length below what the drawn line, or without one the distance between the ends, needs. */
+/** A stated length below what the drawn line or the distance between the ends needs. */
 final class LengthCheck implements ConductorCheck {
     private final Ends ends;
     private final LengthUnit unit;
@@ -31,8 +31,9 @@ final class LengthCheck implements ConductorCheck {
         }
         Length stated = conductor.length().get();
         Length line = ends.measured(conductor);
-        boolean byLine = conductor.line().size() > 1;
-        Length least = byLine ? line : straightDistance(conductor);
+        Length apart = straightDistance(conductor);
+        boolean byLine = !line.isLessThan(apart);
+        Length least = byLine ? line : apart;
         if (!isBelow(stated, least)) {
             return Optional.empty();
         }

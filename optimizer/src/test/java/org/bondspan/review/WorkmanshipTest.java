@@ -2,6 +2,14 @@ package org.bondspan.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import org.bondspan.io.SiteReader;
+import org.bondspan.layout.Proposal;
+import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.site.Position;
+import org.bondspan.site.Site;
+import org.bondspan.units.Length;
 import org.bondspan.usecase.Sites;
 import org.junit.jupiter.api.Test;
 
@@ -119,6 +127,37 @@ class WorkmanshipTest {
                 .containsExactly("length A");
         assertThat(Judged.of(SITE, with("A 8 AWG S > L raceway length 30.2")).cautions())
                 .isEmpty();
+    }
+
+    /** A line left as it was, 12 ft, while the end moved to L, 30.20 ft away. */
+    @Test
+    void aDrawnLineDoesNotHideHowFarTheEndsLieApart() {
+        Site site = SiteReader.parse(SITE, "test.site.json");
+        Proposal whole = Draft.of(site, with("A 8 AWG S > L raceway length 12"));
+        List<ProposedConductor> moved = whole.conductors().stream()
+                .map(conductor -> conductor.id().equals("A") ? drawnTwelveFeet(conductor) : conductor)
+                .toList();
+        Judged judged = Judged.of(site, new Proposal(moved, whole.links(), whole.joints()));
+        assertThat(judged.cautions()).containsExactly("length A");
+        assertThat(judged.message("length")).contains("its ends lie apart by 30.20 ft");
+    }
+
+    private static ProposedConductor drawnTwelveFeet(ProposedConductor conductor) {
+        Length height = Length.ofFeet(5);
+        Position start = new Position("L1", new PlanPoint(0, 0), height);
+        Position end = new Position("L1", new PlanPoint(0, Length.ofFeet(12).nanometres()), height);
+        return new ProposedConductor(
+                conductor.id(),
+                conductor.size(),
+                conductor.material(),
+                conductor.from(),
+                conductor.to(),
+                List.of(start, end),
+                conductor.length(),
+                conductor.enclosure(),
+                false,
+                false,
+                false);
     }
 
     @Test
