@@ -92,7 +92,7 @@ final class Conductors {
                 id(stretch),
                 size,
                 role,
-                size.isAtLeast(WireSize.AWG_6) ? Protection.NONE : Protection.RACEWAY,
+                Protection.of(size),
                 towardService ? far : near,
                 towardService ? near : far,
                 line,
@@ -164,7 +164,7 @@ final class Conductors {
         if (verdict.severalServices()) {
             rules.add(Rule.SEVERAL_DISCONNECTS);
         }
-        if (!size.isAtLeast(WireSize.AWG_6)) {
+        if (size.needsRaceway()) {
             rules.add(Rule.PROTECTION);
         }
         return rules.stream().map(Rule::section).toList();

@@ -2,7 +2,7 @@ package org.bondspan.network;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.function.ToIntFunction;
 import org.bondspan.code.LineLengths;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.PlanPoint;
@@ -14,9 +14,9 @@ import org.bondspan.units.Length;
 /** Takes frames and pipes apart into straight pieces on which copper may land. */
 final class MetalPieces {
     private final List<LevelPlan> plans;
-    private final Map<String, Integer> levelIndex;
+    private final ToIntFunction<String> levelIndex;
 
-    MetalPieces(List<LevelPlan> plans, Map<String, Integer> levelIndex) {
+    MetalPieces(List<LevelPlan> plans, ToIntFunction<String> levelIndex) {
         this.plans = plans;
         this.levelIndex = levelIndex;
     }
@@ -25,7 +25,7 @@ final class MetalPieces {
     List<MetalPiece> of(StructuralFrame frame) {
         List<MetalPiece> pieces = new ArrayList<>();
         for (String id : frame.levels()) {
-            int level = index(id);
+            int level = levelIndex.applyAsInt(id);
             long floor = plans.get(level).floorElevation();
             long bottom = floor + frame.bottom().nanometres();
             long top = floor + frame.top().nanometres();
@@ -46,7 +46,7 @@ final class MetalPieces {
     List<MetalPiece> of(WaterPiping pipe, Length usable) {
         List<MetalPiece> pieces = new ArrayList<>();
         List<LineVertex> vertices = pipe.line().vertices();
-        int level = index(pipe.line().level());
+        int level = levelIndex.applyAsInt(pipe.line().level());
         long floor = plans.get(level).floorElevation();
         long distance = 0;
         for (int i = 1; i < vertices.size() && distance < usable.nanometres(); i++) {
@@ -66,13 +66,5 @@ final class MetalPieces {
             distance += kept;
         }
         return pieces;
-    }
-
-    private int index(String level) {
-        Integer index = levelIndex.get(level);
-        if (index == null) {
-            throw new IllegalArgumentException("no level " + level);
-        }
-        return index;
     }
 }

@@ -114,7 +114,7 @@ final class NetworkBuilder {
 
     /** Carriers, and what must be connected anywhere along it. */
     private List<MetalPiece> listMetal() {
-        MetalPieces pieces = new MetalPieces(plans, levelIndex);
+        MetalPieces pieces = new MetalPieces(plans, this::index);
         List<MetalPiece> metal = new ArrayList<>();
         for (Carrier carrier : media.carriers()) {
             if (carrier instanceof Carrier.Frame frame) {

@@ -65,7 +65,7 @@ final class PipeJumpers {
                 id,
                 size,
                 Role.BONDING_JUMPER,
-                size.isAtLeast(WireSize.AWG_6) ? Protection.NONE : Protection.RACEWAY,
+                Protection.of(size),
                 place,
                 place,
                 List.of(position(pipe, gap.distance())),

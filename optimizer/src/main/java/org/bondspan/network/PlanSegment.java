@@ -17,10 +17,6 @@ record PlanSegment(PlanPoint from, PlanPoint to) {
         return from.y() == to.y() && from.x() != to.x();
     }
 
-    boolean isAlongY() {
-        return from.x() == to.x() && from.y() != to.y();
-    }
-
     boolean isOblique() {
         return from.x() != to.x() && from.y() != to.y();
     }

@@ -3,7 +3,6 @@ package org.bondspan.review;
 import java.util.Optional;
 import org.bondspan.layout.Proposal.Enclosure;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.units.WireSize;
 
 /** 250.64(B): smaller than 6 AWG always in raceway; 6 AWG and larger where exposed to damage. */
 final class ProtectionCheck implements ConductorCheck {
@@ -15,7 +14,7 @@ final class ProtectionCheck implements ConductorCheck {
             return Optional.empty();
         }
         String id = conductor.id();
-        if (!conductor.size().isAtLeast(WireSize.AWG_6)) {
+        if (conductor.size().needsRaceway()) {
             return Optional.of(offence(id, id + " is " + conductor.size().label() + " and not in raceway."));
         }
         return conductor.exposedToDamage()

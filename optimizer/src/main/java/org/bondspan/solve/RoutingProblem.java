@@ -74,11 +74,6 @@ public final class RoutingProblem {
         return attachments.size();
     }
 
-    /** Number of ways to land a terminal. */
-    public int attachmentCount(int terminal) {
-        return attachments.get(terminal).size();
-    }
-
     public CutNeed need() {
         return need;
     }

@@ -53,6 +53,6 @@ public final class Bands {
             }
         }
         Installation exposed = buried ? Installation.BURIED : Installation.EXPOSED;
-        return new Band(size.isAtLeast(WireSize.AWG_6) ? exposed : Installation.RACEWAY, factor);
+        return new Band(size.needsRaceway() ? Installation.RACEWAY : exposed, factor);
     }
 }

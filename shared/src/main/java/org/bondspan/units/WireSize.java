@@ -65,6 +65,11 @@ public enum WireSize {
         return tenthPoundsPerThousandFeet;
     }
 
+    /** Smaller than 6 AWG: in raceway or cable armor wherever it runs, 250.64(B). */
+    public boolean needsRaceway() {
+        return !isAtLeast(AWG_6);
+    }
+
     public boolean isAtLeast(WireSize other) {
         return circularMils >= other.circularMils;
     }
