@@ -2,9 +2,9 @@ package org.bondspan.cli;
 
 import java.util.concurrent.Callable;
 import org.bondspan.finding.Finding;
+import org.bondspan.layout.SiteCheck;
 import org.bondspan.report.CheckText;
 import org.bondspan.usecase.CheckSite;
-import org.bondspan.usecase.SiteCheck;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

@@ -3,13 +3,13 @@ package org.bondspan.report;
 import java.util.List;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.ElectrodeState;
+import org.bondspan.layout.SiteCheck;
 import org.bondspan.layout.State;
 import org.bondspan.site.ClosedArea;
 import org.bondspan.site.Level;
 import org.bondspan.site.Site;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
-import org.bondspan.usecase.SiteCheck;
 
 /** The answer of {@code check}: what the site file says and what NFPA 70 makes of it, before anything is routed. */
 public final class CheckText {

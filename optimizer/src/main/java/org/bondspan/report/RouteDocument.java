@@ -12,6 +12,7 @@ import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.Excluded;
+import org.bondspan.layout.ExclusionCost;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.layout.Protection;
@@ -25,7 +26,6 @@ import org.bondspan.site.Level;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
-import org.bondspan.usecase.ExclusionCost;
 
 /** The report of a routed site, for the one who reviews it: what, where, how each size was found, what was left out. */
 public final class RouteDocument {

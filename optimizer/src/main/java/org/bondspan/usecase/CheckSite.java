@@ -9,6 +9,7 @@ import org.bondspan.code.Obligation;
 import org.bondspan.code.SiteFindings;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
+import org.bondspan.layout.SiteCheck;
 import org.bondspan.network.States;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Cost;
 import org.bondspan.layout.Layout;
+import org.bondspan.layout.Objective;
 import org.bondspan.layout.Status;
 import org.bondspan.network.Interconnection;
 import org.bondspan.price.MissingPriceException;
@@ -83,6 +84,16 @@ public final class RouteSite {
                 leastCopper.copper().map(Copper::weight).orElseThrow(),
                 ofCopper.total());
         return best.withCost(gap.signum() == 0 ? Status.LEAST : Status.BEST_FOUND, gap, cost);
+    }
+
+    /**
+     * What the question asks of a site: the least copper or the least cost, of the site as it supposes it.
+     *
+     * @throws MissingPriceException as {@link #leastCost}; so the others
+     */
+    public static Layout of(Site site, Question question, RouteLimits limits) {
+        Site supposed = question.suppose(site);
+        return question.objective() == Objective.COST ? leastCost(supposed, limits) : of(supposed, limits);
     }
 
     private static Total total(Site site, Layout layout, PriceBook prices) {

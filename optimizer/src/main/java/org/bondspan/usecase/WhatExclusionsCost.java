@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.layout.Excluded;
+import org.bondspan.layout.ExclusionCost;
 import org.bondspan.layout.Layout;
 import org.bondspan.network.Interconnection;
 import org.bondspan.network.SearchLimits;

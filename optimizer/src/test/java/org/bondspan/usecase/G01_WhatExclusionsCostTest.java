@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.bondspan.io.SiteReader;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.ExclusionCost;
 import org.bondspan.units.Length;
 import org.junit.jupiter.api.Test;
 

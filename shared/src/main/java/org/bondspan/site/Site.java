@@ -67,6 +67,98 @@ public record Site(
                 Optional.of(book));
     }
 
+    /** The same site with other paths. */
+    public Site withPaths(List<SitePath> others) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                codeEdition,
+                qualifiedPersonsOnly,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                risers,
+                services,
+                electrodes,
+                others,
+                busbars,
+                evidence,
+                prices);
+    }
+
+    /** The same site with other risers. */
+    public Site withRisers(List<Riser> others) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                codeEdition,
+                qualifiedPersonsOnly,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                others,
+                services,
+                electrodes,
+                paths,
+                busbars,
+                evidence,
+                prices);
+    }
+
+    /** The same site under another edition. */
+    public Site withCodeEdition(CodeEdition edition) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                edition,
+                qualifiedPersonsOnly,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                risers,
+                services,
+                electrodes,
+                paths,
+                busbars,
+                evidence,
+                prices);
+    }
+
+    /** The same site with qualified supervision assured or not, 250.68(C)(1). */
+    public Site withQualifiedPersonsOnly(boolean assured) {
+        return new Site(
+                name,
+                note,
+                adoption,
+                lengthUnit,
+                codeEdition,
+                assured,
+                existingBuilding,
+                fireLine,
+                makeUpPerEnd,
+                wastePercent,
+                levels,
+                risers,
+                services,
+                electrodes,
+                paths,
+                busbars,
+                evidence,
+                prices);
+    }
+
     /** The level with that id; throws when the site has none. */
     public Level level(String id) {
         return levels.stream()

@@ -66,6 +66,12 @@ public sealed interface SitePath {
             return continuous && mayCarry;
         }
 
+        /** The same frame, with other leave to carry. */
+        public StructuralFrame withMayCarry(boolean leave) {
+            return new StructuralFrame(
+                    id, levels, columns, beams, bottom, top, beamHeight, leave, continuous, bondingRequired);
+        }
+
         @Override
         public String medium() {
             return "structural-frame";
@@ -102,6 +108,11 @@ public sealed interface SitePath {
 
     /** A ground ring as a path between its own connections. */
     record RingPath(String id, String electrode, Optional<Line> line, boolean mayInterconnect) implements MayCarry {
+        /** The same ring, with other leave to join electrodes. */
+        public RingPath withMayInterconnect(boolean leave) {
+            return new RingPath(id, electrode, line, leave);
+        }
+
         @Override
         public String medium() {
             return "ring";

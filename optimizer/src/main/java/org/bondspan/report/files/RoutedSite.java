@@ -8,10 +8,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.bondspan.layout.ExclusionCost;
 import org.bondspan.sheet.SheetContent;
 import org.bondspan.sheet.SheetSize;
 import org.bondspan.site.Level;
-import org.bondspan.usecase.ExclusionCost;
 
 /**
  * A site with its answer, and how its files are to be called and drawn.

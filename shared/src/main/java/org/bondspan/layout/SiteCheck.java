@@ -1,11 +1,7 @@
-package org.bondspan.usecase;
+package org.bondspan.layout;
 
 import java.util.List;
 import org.bondspan.finding.Finding;
-import org.bondspan.layout.BondState;
-import org.bondspan.layout.ElectrodeState;
-import org.bondspan.layout.Excluded;
-import org.bondspan.layout.ServiceState;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 

@@ -1,7 +1,6 @@
-package org.bondspan.usecase;
+package org.bondspan.layout;
 
 import java.util.Optional;
-import org.bondspan.layout.Copper;
 
 /**
  * What a site would need if one path that may not carry did: it shows what the exclusion costs and is no advice.
