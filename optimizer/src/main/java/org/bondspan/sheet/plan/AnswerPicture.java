@@ -5,11 +5,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.bondspan.layout.Conductor;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
-import org.bondspan.layout.Joint;
-import org.bondspan.layout.Layout;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Level;
@@ -18,32 +15,31 @@ import org.bondspan.site.Position;
 import org.bondspan.site.Service;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath.WaterPiping;
-import org.bondspan.units.Numbers;
 
-/** Draws the answer on a level: conductors, joints, landings, electrodes as they fare, services. */
+/** Draws an answer, or a proposal, on a level: conductors, joints, landings, electrodes as they fare, services. */
 final class AnswerPicture {
     private final Site site;
-    private final Layout layout;
+    private final Shown shown;
     private final Level level;
     private final List<Item> items;
     private final List<Note> notes;
 
-    AnswerPicture(Site site, Layout layout, Level level, List<Item> items, List<Note> notes) {
+    AnswerPicture(Site site, Shown shown, Level level, List<Item> items, List<Note> notes) {
         this.site = site;
-        this.layout = layout;
+        this.shown = shown;
         this.level = level;
         this.items = items;
         this.notes = notes;
     }
 
     void add() {
-        layout.conductors().forEach(this::addConductor);
-        layout.joints().forEach(this::addJoint);
-        layout.electrodes().forEach(this::addElectrode);
+        shown.conductors().forEach(this::addConductor);
+        shown.joints().forEach(this::addJoint);
+        shown.electrodes().forEach(this::addElectrode);
         site.services().forEach(this::addService);
     }
 
-    private void addConductor(Conductor conductor) {
+    private void addConductor(Shown.Run conductor) {
         LineKind kind = LineKind.of(conductor.role());
         List<PlanPoint> anchors = new ArrayList<>();
         for (List<PlanPoint> run : LevelRuns.of(conductor.line(), level.id())) {
@@ -54,17 +50,12 @@ final class AnswerPicture {
         LevelRuns.verticals(conductor.line(), level.id())
                 .forEach(at -> mark(conductor.id(), Layer.CONDUCTORS, Symbol.UP_OR_DOWN, at));
         List<Position> line = conductor.line();
-        addLanding(conductor.id(), conductor.from(), line.get(0));
-        addLanding(conductor.id(), conductor.to(), line.get(line.size() - 1));
+        if (!line.isEmpty()) {
+            addLanding(conductor.id(), conductor.from(), line.get(0));
+            addLanding(conductor.id(), conductor.to(), line.get(line.size() - 1));
+        }
         if (!anchors.isEmpty()) {
-            String length = Numbers.print(conductor.length().total(), site.lengthUnit());
-            note(
-                    conductor.id(),
-                    Layer.CONDUCTORS,
-                    Note.Kind.CONDUCTOR,
-                    anchors,
-                    conductor.id() + "  " + conductor.size().label(),
-                    length);
+            notes.add(new Note(conductor.id(), Layer.CONDUCTORS, Note.Kind.CONDUCTOR, conductor.words(), anchors));
         }
     }
 
@@ -75,23 +66,18 @@ final class AnswerPicture {
         }
     }
 
-    private void addJoint(Joint joint) {
-        if (!isHere(joint.place())) {
-            return;
-        }
-        switch (joint.method()) {
-            case "exothermic" ->
-                mark(joint.id(), Layer.JOINTS, Symbol.EXOTHERMIC, joint.place().at());
-            case "irreversible" ->
-                mark(
+    private void addJoint(Shown.Meeting joint) {
+        if (isHere(joint.place())) {
+            mark(joint.id(), Layer.JOINTS, joint.symbol(), joint.place().at());
+            if (!joint.id().isEmpty()) {
+                note(
                         joint.id(),
                         Layer.JOINTS,
-                        Symbol.IRREVERSIBLE,
-                        joint.place().at());
-            default ->
-                mark(joint.id(), Layer.JOINTS, Symbol.BUSBAR, joint.place().at());
+                        Note.Kind.JOINT,
+                        List.of(joint.place().at()),
+                        joint.id());
+            }
         }
-        note(joint.id(), Layer.JOINTS, Note.Kind.JOINT, List.of(joint.place().at()), joint.id());
     }
 
     private void addElectrode(ElectrodeState state) {
@@ -114,7 +100,7 @@ final class AnswerPicture {
             case BONDED -> letters.words();
             case NOT_NEEDED -> "need not be connected";
             case NOT_AN_ELECTRODE -> "no electrode";
-            case UNREACHED -> "CANNOT BE REACHED";
+            case UNREACHED -> shown.unreached();
         };
         note(electrode.id(), Layer.ELECTRODES, Note.Kind.ELECTRODE, places, electrode.id(), fate);
     }
@@ -177,7 +163,8 @@ final class AnswerPicture {
     private record Landed(End end, Position at) {}
 
     private Stream<Landed> ends() {
-        return layout.conductors().stream()
+        return shown.conductors().stream()
+                .filter(conductor -> !conductor.line().isEmpty())
                 .flatMap(conductor -> Stream.of(
                         new Landed(conductor.from(), conductor.line().get(0)),
                         new Landed(

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Layout;
+import org.bondspan.layout.Proposal;
+import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.site.Level;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Site;
@@ -17,16 +19,28 @@ public final class LevelPicture {
     private LevelPicture() {}
 
     /**
-     * The picture of one level. Findings are numbered as they stand in the answer, from 1; those whose subject does not
-     * lie on the level have no number there.
+     * The picture of one level with an answer. Findings are numbered as they stand in the answer, from 1; those whose
+     * subject does not lie on the level have no number there.
      */
     public static Picture of(Site site, Layout layout, Level level) {
+        return of(site, Shown.of(site, layout), level);
+    }
+
+    /**
+     * The picture of one level with a proposal. Findings are numbered as they stand in its review, from 1. A conductor
+     * without a line is drawn straight between its ends, and not at all where they do not tell where they are.
+     */
+    public static Picture of(Site site, Proposal proposal, ReviewOutcome outcome, Level level) {
+        return of(site, ShownProposal.of(site, proposal, outcome), level);
+    }
+
+    private static Picture of(Site site, Shown shown, Level level) {
         List<Item> items = new ArrayList<>();
         List<Note> notes = new ArrayList<>();
         new BuildingPicture(site, level, items, notes).add();
-        new AnswerPicture(site, layout, level, items, notes).add();
-        for (int i = 0; i < layout.findings().size(); i++) {
-            addKeynote(i + 1, layout.findings().get(i), items, notes);
+        new AnswerPicture(site, shown, level, items, notes).add();
+        for (int i = 0; i < shown.findings().size(); i++) {
+            addKeynote(i + 1, shown.findings().get(i), items, notes);
         }
         items.sort(Comparator.comparing(Item::layer));
         notes.sort(Comparator.comparing(Note::kind));

@@ -8,6 +8,7 @@ public enum Symbol {
     UP_OR_DOWN("conductor runs vertically here", 8),
     EXOTHERMIC("joint, exothermic weld", 7),
     IRREVERSIBLE("joint, irreversible compression", 7),
+    MECHANICAL("joint, mechanical connector", 7),
     BUSBAR("busbar where conductors are joined", 12),
     BREAK("meter or other equipment in a pipe", 9),
     RISER("riser between levels", 12),

@@ -38,6 +38,7 @@ public final class SymbolPainter {
             case UP_OR_DOWN -> upOrDown(circle, at);
             case EXOTHERMIC -> filled(circle, ink, ink, 0.5f);
             case IRREVERSIBLE -> filled(square, ink, ink, 0.5f);
+            case MECHANICAL -> filled(square, paper, ink, 1.1f);
             case BUSBAR -> busbar(at, half);
             case BREAK -> lettered(square, "M", at, 0.9f);
             case RISER -> crossed(square, square, 0.9f, ink);

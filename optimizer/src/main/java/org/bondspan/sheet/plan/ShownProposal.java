@@ -1,0 +1,199 @@
+package org.bondspan.sheet.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.bondspan.code.LineLengths;
+import org.bondspan.layout.ElectrodeState;
+import org.bondspan.layout.End;
+import org.bondspan.layout.JudgedConductor;
+import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.Proposal;
+import org.bondspan.layout.Proposal.ProposedConductor;
+import org.bondspan.layout.Proposal.ProposedJoint;
+import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.layout.Role;
+import org.bondspan.layout.State;
+import org.bondspan.site.Connection;
+import org.bondspan.site.Electrode;
+import org.bondspan.site.Line;
+import org.bondspan.site.LineVertex;
+import org.bondspan.site.Material;
+import org.bondspan.site.Position;
+import org.bondspan.site.Service;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
+import org.bondspan.site.SitePath.CopperLine;
+import org.bondspan.site.SitePath.InstalledConductor;
+import org.bondspan.site.SitePath.NeverCarries;
+import org.bondspan.site.SitePath.RingPath;
+import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.units.Length;
+import org.bondspan.units.Numbers;
+
+/**
+ * A reviewed proposal as it is drawn. A conductor without a line is drawn straight from end to end, as far as its ends
+ * tell where they are; one that lands on a service is called a grounding electrode conductor, any other a bonding
+ * jumper, since proposals do not say.
+ */
+final class ShownProposal {
+    private final Site site;
+    private final Proposal proposal;
+    private final Map<String, ProposedConductor> conductors = new HashMap<>();
+
+    private ShownProposal(Site site, Proposal proposal) {
+        this.site = site;
+        this.proposal = proposal;
+        proposal.conductors().forEach(conductor -> conductors.put(conductor.id(), conductor));
+    }
+
+    static Shown of(Site site, Proposal proposal, ReviewOutcome outcome) {
+        ShownProposal shown = new ShownProposal(site, proposal);
+        Map<String, Optional<Length>> lengths =
+                outcome.conductors().stream().collect(Collectors.toMap(JudgedConductor::id, JudgedConductor::length));
+        return new Shown(
+                proposal.conductors().stream()
+                        .map(conductor -> shown.run(conductor, lengths.getOrDefault(conductor.id(), Optional.empty())))
+                        .toList(),
+                proposal.joints().stream().flatMap(shown::meeting).toList(),
+                site.electrodes().stream()
+                        .map(electrode -> state(electrode, outcome.ways()))
+                        .toList(),
+                "NO SUFFICIENT LAWFUL WAY",
+                outcome.findings());
+    }
+
+    private Shown.Run run(ProposedConductor conductor, Optional<Length> length) {
+        boolean atService = Stream.of(conductor.from(), conductor.to()).anyMatch(end -> end instanceof End.AtService);
+        String material = conductor.material() == Material.COPPER
+                ? ""
+                : " " + conductor.material().label();
+        return new Shown.Run(
+                conductor.id(),
+                atService ? Role.GROUNDING_ELECTRODE_CONDUCTOR : Role.BONDING_JUMPER,
+                conductor.size(),
+                conductor.from(),
+                conductor.to(),
+                line(conductor),
+                List.of(
+                        conductor.id() + "  " + conductor.size().label() + material,
+                        length.map(known -> Numbers.print(known, site.lengthUnit()))
+                                .orElse("length not stated")));
+    }
+
+    private List<Position> line(ProposedConductor conductor) {
+        if (!conductor.line().isEmpty()) {
+            return conductor.line();
+        }
+        List<Position> places = new ArrayList<>();
+        findPlace(conductor.from()).ifPresent(places::add);
+        findPlace(conductor.to()).ifPresent(places::add);
+        return places;
+    }
+
+    private Optional<Position> findPlace(End end) {
+        if (end instanceof End.AtService at) {
+            return site.services().stream()
+                    .filter(service -> service.id().equals(at.service()))
+                    .findFirst()
+                    .map(Service::connections)
+                    .flatMap(all -> findConnection(all, at.connection()));
+        }
+        if (end instanceof End.AtElectrode at) {
+            return site.electrodes().stream()
+                    .filter(electrode -> electrode.id().equals(at.electrode()))
+                    .findFirst()
+                    .map(Electrode::connections)
+                    .flatMap(all -> findConnection(all, at.connection()))
+                    .or(() -> findEntrance(at.electrode()));
+        }
+        if (end instanceof End.OnPath on) {
+            return on.distance().flatMap(distance -> findLine(on.path()).map(line -> along(line, distance)));
+        }
+        if (end instanceof End.OnConductor on) {
+            return findPlace(on);
+        }
+        if (end instanceof End.AtJoint at) {
+            return proposal.joints().stream()
+                    .filter(joint -> joint.id().equals(Optional.of(at.joint())))
+                    .findFirst()
+                    .flatMap(ProposedJoint::place);
+        }
+        return Optional.of(((End.AtPlace) end).place());
+    }
+
+    private static Optional<Position> findConnection(List<Connection> all, Optional<String> named) {
+        return all.stream()
+                .filter(connection -> named.isEmpty() || connection.id().equals(named))
+                .findFirst()
+                .map(Connection::position);
+    }
+
+    private Optional<Position> findEntrance(String electrode) {
+        return site.listPaths(WaterPiping.class).stream()
+                .filter(pipe -> pipe.electrode().equals(Optional.of(electrode)))
+                .findFirst()
+                .map(pipe -> along(pipe.line(), Length.ZERO));
+    }
+
+    private Optional<Line> findLine(String path) {
+        return site.paths().stream()
+                .filter(candidate -> candidate.id().equals(path))
+                .findFirst()
+                .flatMap(ShownProposal::findLine);
+    }
+
+    private static Optional<Line> findLine(SitePath path) {
+        if (path instanceof CopperLine copper) {
+            return Optional.of(copper.line());
+        }
+        if (path instanceof InstalledConductor installed) {
+            return Optional.of(installed.line());
+        }
+        if (path instanceof NeverCarries never) {
+            return Optional.of(never.line());
+        }
+        if (path instanceof RingPath ring) {
+            return ring.line();
+        }
+        return path instanceof WaterPiping pipe ? Optional.of(pipe.line()) : Optional.empty();
+    }
+
+    private static Position along(Line line, Length distance) {
+        LineVertex place = LineLengths.placeAt(line, distance);
+        return new Position(line.level(), place.at(), place.height());
+    }
+
+    /** So far along a conductor as drawn. Taps close no circle: the reader has checked. */
+    private Optional<Position> findPlace(End.OnConductor on) {
+        return Optional.ofNullable(conductors.get(on.conductor()))
+                .map(this::line)
+                .filter(line -> !line.isEmpty())
+                .map(line -> PositionAlong.of(site, line, on.at()));
+    }
+
+    private Stream<Shown.Meeting> meeting(ProposedJoint joint) {
+        Symbol symbol = switch (joint.method()) {
+            case EXOTHERMIC -> Symbol.EXOTHERMIC;
+            case IRREVERSIBLE -> Symbol.IRREVERSIBLE;
+            case BUSBAR -> Symbol.BUSBAR;
+            case MECHANICAL -> Symbol.MECHANICAL;
+        };
+        return joint.place().stream().map(place -> new Shown.Meeting(joint.id().orElse(""), place, symbol));
+    }
+
+    /** Whether a proposal reaches it, as the review judged. */
+    private static ElectrodeState state(Electrode electrode, List<JudgedWay> ways) {
+        List<JudgedWay> own =
+                ways.stream().filter(way -> way.thing().equals(electrode.id())).toList();
+        State state = State.NOT_NEEDED;
+        if (!own.isEmpty()) {
+            state = own.stream().allMatch(JudgedWay::lawful) ? State.BONDED : State.UNREACHED;
+        }
+        return new ElectrodeState(electrode.id(), electrode.type(), state, Optional.empty(), List.of(), "", List.of());
+    }
+}
