@@ -45,118 +45,55 @@ public record Site(
     }
 
     /** The same site at other prices. */
-    public Site withPrices(PriceBook book) {
-        return new Site(
-                name,
-                note,
-                adoption,
-                lengthUnit,
-                codeEdition,
-                qualifiedPersonsOnly,
-                existingBuilding,
-                fireLine,
-                makeUpPerEnd,
-                wastePercent,
-                levels,
-                risers,
-                services,
-                electrodes,
-                paths,
-                busbars,
-                evidence,
-                Optional.of(book));
+    public Site withPrices(PriceBook other) {
+        return with(codeEdition, qualifiedPersonsOnly, risers, paths, Optional.of(other));
     }
 
     /** The same site with other paths. */
     public Site withPaths(List<SitePath> others) {
-        return new Site(
-                name,
-                note,
-                adoption,
-                lengthUnit,
-                codeEdition,
-                qualifiedPersonsOnly,
-                existingBuilding,
-                fireLine,
-                makeUpPerEnd,
-                wastePercent,
-                levels,
-                risers,
-                services,
-                electrodes,
-                others,
-                busbars,
-                evidence,
-                prices);
+        return with(codeEdition, qualifiedPersonsOnly, risers, others, prices);
     }
 
     /** The same site with other risers. */
     public Site withRisers(List<Riser> others) {
-        return new Site(
-                name,
-                note,
-                adoption,
-                lengthUnit,
-                codeEdition,
-                qualifiedPersonsOnly,
-                existingBuilding,
-                fireLine,
-                makeUpPerEnd,
-                wastePercent,
-                levels,
-                others,
-                services,
-                electrodes,
-                paths,
-                busbars,
-                evidence,
-                prices);
+        return with(codeEdition, qualifiedPersonsOnly, others, paths, prices);
     }
 
     /** The same site under another edition. */
-    public Site withCodeEdition(CodeEdition edition) {
+    public Site withCodeEdition(CodeEdition other) {
+        return with(other, qualifiedPersonsOnly, risers, paths, prices);
+    }
+
+    /** The same site with qualified supervision assured or not, 250.68(C)(1). */
+    public Site withQualifiedPersonsOnly(boolean other) {
+        return with(codeEdition, other, risers, paths, prices);
+    }
+
+    private Site with(
+            CodeEdition edition,
+            boolean assured,
+            List<Riser> otherRisers,
+            List<SitePath> otherPaths,
+            Optional<PriceBook> book) {
         return new Site(
                 name,
                 note,
                 adoption,
                 lengthUnit,
                 edition,
-                qualifiedPersonsOnly,
-                existingBuilding,
-                fireLine,
-                makeUpPerEnd,
-                wastePercent,
-                levels,
-                risers,
-                services,
-                electrodes,
-                paths,
-                busbars,
-                evidence,
-                prices);
-    }
-
-    /** The same site with qualified supervision assured or not, 250.68(C)(1). */
-    public Site withQualifiedPersonsOnly(boolean assured) {
-        return new Site(
-                name,
-                note,
-                adoption,
-                lengthUnit,
-                codeEdition,
                 assured,
                 existingBuilding,
                 fireLine,
                 makeUpPerEnd,
                 wastePercent,
                 levels,
-                risers,
+                otherRisers,
                 services,
                 electrodes,
-                paths,
+                otherPaths,
                 busbars,
                 evidence,
-                prices);
+                book);
     }
 
     /** The level with that id; throws when the site has none. */

@@ -15,6 +15,9 @@ public sealed interface SitePath {
     /** As site files name it, e.g. {@code "structural-frame"}. */
     String medium();
 
+    /** Its run as drawn; empty for a frame, and for a ring without one. */
+    Optional<Line> findLine();
+
     /** A path that can become part of the network, each under its own conditions. */
     sealed interface MayCarry extends SitePath {}
 
@@ -24,6 +27,11 @@ public sealed interface SitePath {
         public String medium() {
             return "copper";
         }
+
+        @Override
+        public Optional<Line> findLine() {
+            return Optional.of(line);
+        }
     }
 
     /** An installed grounding electrode conductor or bonding jumper: carries up to its own size, 250.53(C), 250.66. */
@@ -31,6 +39,11 @@ public sealed interface SitePath {
         @Override
         public String medium() {
             return "conductor";
+        }
+
+        @Override
+        public Optional<Line> findLine() {
+            return Optional.of(line);
         }
     }
 
@@ -76,6 +89,11 @@ public sealed interface SitePath {
         public String medium() {
             return "structural-frame";
         }
+
+        @Override
+        public Optional<Line> findLine() {
+            return Optional.empty();
+        }
     }
 
     /** Equipment in a pipe that breaks its continuity when taken out, with the jumper around it. */
@@ -104,6 +122,11 @@ public sealed interface SitePath {
         public String medium() {
             return "water-pipe";
         }
+
+        @Override
+        public Optional<Line> findLine() {
+            return Optional.of(line);
+        }
     }
 
     /** A ground ring as a path between its own connections. */
@@ -117,6 +140,11 @@ public sealed interface SitePath {
         public String medium() {
             return "ring";
         }
+
+        @Override
+        public Optional<Line> findLine() {
+            return line;
+        }
     }
 
     /** Footing rebar, gas pipe, roof deck and other metal: drawn, explained, never part of the tie. */
@@ -124,6 +152,11 @@ public sealed interface SitePath {
         @Override
         public String medium() {
             return kind.label();
+        }
+
+        @Override
+        public Optional<Line> findLine() {
+            return Optional.of(line);
         }
     }
 

@@ -27,10 +27,6 @@ import org.bondspan.site.Position;
 import org.bondspan.site.Service;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
-import org.bondspan.site.SitePath.CopperLine;
-import org.bondspan.site.SitePath.InstalledConductor;
-import org.bondspan.site.SitePath.NeverCarries;
-import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.site.SitePath.WaterPiping;
 import org.bondspan.units.Length;
 import org.bondspan.units.Numbers;
@@ -144,23 +140,7 @@ final class ShownProposal {
         return site.paths().stream()
                 .filter(candidate -> candidate.id().equals(path))
                 .findFirst()
-                .flatMap(ShownProposal::findLine);
-    }
-
-    private static Optional<Line> findLine(SitePath path) {
-        if (path instanceof CopperLine copper) {
-            return Optional.of(copper.line());
-        }
-        if (path instanceof InstalledConductor installed) {
-            return Optional.of(installed.line());
-        }
-        if (path instanceof NeverCarries never) {
-            return Optional.of(never.line());
-        }
-        if (path instanceof RingPath ring) {
-            return ring.line();
-        }
-        return path instanceof WaterPiping pipe ? Optional.of(pipe.line()) : Optional.empty();
+                .flatMap(SitePath::findLine);
     }
 
     private static Position along(Line line, Length distance) {
