@@ -39,6 +39,12 @@ record NewFile(CommandSpec command, String option, Path path) {
         }
     }
 
+    boolean isAt(NewFile other) {
+        return path.toAbsolutePath()
+                .normalize()
+                .equals(other.path.toAbsolutePath().normalize());
+    }
+
     private Path directory() {
         return Optional.ofNullable(path.toAbsolutePath().getParent()).orElse(path.toAbsolutePath());
     }

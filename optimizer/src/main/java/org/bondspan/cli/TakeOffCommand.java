@@ -72,6 +72,10 @@ final class TakeOffCommand implements Callable<Integer> {
         if (xlsx != null) {
             files.add(NewFile.of(command, "--xlsx", xlsx));
         }
+        if (files.size() == 2 && files.get(0).isAt(files.get(1))) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), "--csv and --xlsx name the same file. Name two");
+        }
         files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
         Site drawn = site.read(streams);
         Site read = prices.read().map(drawn::withPrices).orElse(drawn);

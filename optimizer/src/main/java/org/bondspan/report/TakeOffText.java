@@ -158,17 +158,27 @@ public final class TakeOffText {
     }
 
     private void sums() {
-        Table table = takeOff.isPriced()
-                ? new Table("", ">length", ">to buy", ">count", ">weight", ">material", ">hours", ">labor", ">cost")
+        Table table = takeOff.total().isPresent()
+                ? new Table(
+                        "",
+                        ">length",
+                        ">to buy",
+                        ">count",
+                        ">weight",
+                        ">material",
+                        ">hours",
+                        ">labor",
+                        ">other",
+                        ">cost")
                 : new Table("", ">length", ">to buy", ">count", ">weight");
-        boolean hasMoney = takeOff.total().isPresent();
         for (Group group : takeOff.groups()) {
             List<String> cells = new ArrayList<>(quantities(group));
-            if (takeOff.isPriced()) {
-                cells.add(hasMoney ? number(group.material()) : "");
-                cells.add(hasMoney ? Numbers.print(group.hours()) : "");
-                cells.add(hasMoney ? number(group.labor()) : "");
-                cells.add(hasMoney ? number(group.cost()) : "");
+            if (takeOff.total().isPresent()) {
+                cells.add(number(group.material()));
+                cells.add(Numbers.print(group.hours()));
+                cells.add(number(group.labor()));
+                cells.add(number(group.other()));
+                cells.add(number(group.cost()));
             }
             table.add(cells, List.of());
         }
@@ -186,12 +196,11 @@ public final class TakeOffText {
                 group.weight().isZero() ? "" : Numbers.print(group.weight(), unit));
     }
 
+    /** Every row adds up from left to right, every column from top to bottom. */
     private static void totals(Table table, Total total) {
-        if (!total.rounding().isZero()) {
-            table.add("rounding of rows", "", "", "", "", "", "", "", number(total.rounding()));
-        }
+        boolean isExact = total.rounding().isZero();
         table.add(
-                "all",
+                isExact ? "all" : "sum of rows",
                 "",
                 "",
                 "",
@@ -199,7 +208,12 @@ public final class TakeOffText {
                 number(total.material()),
                 Numbers.print(total.hours()),
                 number(total.labor()),
-                number(total.total()));
+                number(total.crossings()),
+                number(total.ofRows()));
+        if (!isExact) {
+            table.add("rounding of rows", "", "", "", "", "", "", "", "", number(total.rounding()));
+            table.add("all", "", "", "", "", "", "", "", "", number(total.total()));
+        }
     }
 
     private String money(Money money) {

@@ -13,7 +13,13 @@ import org.bondspan.units.Money;
  */
 public record Total(ExactMoney exact, Money material, BigDecimal hours, Money labor, Money crossings, Money rounding) {
 
+    /** The sum of the rows, each rounded to the cent. */
+    public Money ofRows() {
+        return material.plus(labor).plus(crossings);
+    }
+
+    /** Rounded once. */
     public Money total() {
-        return material.plus(labor).plus(crossings).plus(rounding);
+        return ofRows().plus(rounding);
     }
 }

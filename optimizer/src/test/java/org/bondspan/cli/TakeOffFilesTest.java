@@ -183,6 +183,14 @@ class TakeOffFilesTest {
     }
 
     @Test
+    void twoFilesOfOneNameAreRefused() throws IOException {
+        Run run = Run.of("takeoff", Run.sample("pump-house"), "--csv", file("one"), "--xlsx", file("./one"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.err()).contains("name the same file");
+        assertThat(directory).isEmptyDirectory();
+    }
+
+    @Test
     void aPriceThatIsMissingIsNamedAndNothingAnswered() throws IOException {
         String book = Files.readString(Path.of(PRICES)).replaceAll("\"rod-clamp\": \\{[^}]*},", "");
         Files.writeString(directory.resolve("p.json"), book);

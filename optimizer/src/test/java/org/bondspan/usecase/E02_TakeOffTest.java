@@ -11,7 +11,9 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.bondspan.io.PriceReader;
 import org.bondspan.io.SiteReader;
+import org.bondspan.report.Ink;
 import org.bondspan.report.TakeOffCsv;
+import org.bondspan.report.TakeOffText;
 import org.bondspan.site.Site;
 import org.bondspan.takeoff.TakeOff;
 import org.bondspan.takeoff.Total;
@@ -162,6 +164,24 @@ class E02_TakeOffTest {
         assertThat(total.material()).isEqualTo(Money.ofCents(3));
         assertThat(total.rounding()).isEqualTo(Money.ofCents(-1));
         assertThat(total.total()).isEqualTo(Money.ofCents(2));
+        assertThat(sums(takeOff)) // material, hours, labor, other, cost
+                .contains("sum of rows 0.03 0.03 0.00 0.00 0.03", "rounding of rows -0.01", "all 0.02")
+                .doesNotContain("all 0.03");
+    }
+
+    /** Of the table that sums up, with one blank between its cells. */
+    private static List<String> sums(TakeOff takeOff) {
+        String text = TakeOffText.of(takeOff, Ink.PLAIN);
+        return text.substring(text.indexOf("\nSUMS\n"), text.indexOf("\nASSUMPTIONS"))
+                .lines()
+                .map(line -> line.strip().replaceAll(" +", " "))
+                .toList();
+    }
+
+    /** Material 101.43, labor 160.00 and nothing else make 261.43; 3.2 hours. */
+    @Test
+    void totalsAddUpFromLeftToRight() {
+        assertThat(sums(takeOff(BODY, BOOK))).contains("all 101.43 3.20 160.00 0.00 261.43");
     }
 
     @Test
