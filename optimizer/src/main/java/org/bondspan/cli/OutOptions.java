@@ -1,20 +1,20 @@
 package org.bondspan.cli;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
-import org.bondspan.report.files.OutputDirectory;
-import org.bondspan.report.files.OutputFile;
-import org.bondspan.report.files.RoutedSite;
-import org.bondspan.sheet.SheetContent;
 import org.bondspan.sheet.SheetSize;
-import org.bondspan.usecase.WhatExclusionsCost;
+import org.bondspan.usecase.Countdown;
+import org.bondspan.usecase.HandOut;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,31 +47,63 @@ final class OutOptions {
             throw usage((force ? "--force" : "--sheet") + " says how to write files: name their directory with --out");
         }
         size();
-        if (directory != null && Files.exists(path()) && !Files.isDirectory(path())) {
-            throw usage("--out " + directory + " is a file, not a directory");
+        if (directory != null) {
+            checkDirectory(path().toAbsolutePath().normalize());
         }
     }
 
-    /** Writes the files and tells which. */
-    void write(SiteFile file, String stem, Layout layout, Streams streams) {
+    /** The directory, or the nearest above it that is there, must be one and be open to us. */
+    private void checkDirectory(Path place) {
+        Path there = place;
+        while (!Files.exists(there)) {
+            there = Optional.ofNullable(there.getParent()).orElseThrow();
+        }
+        if (!Files.isDirectory(there)) {
+            throw usage(
+                    "--out " + directory + (there.equals(place) ? "" : ": " + there) + " is a file, not a directory");
+        }
+        if (!Files.isWritable(there)) {
+            throw usage("--out " + directory + ": " + there + " may not be written to. Name another directory");
+        }
+    }
+
+    /** Writes the files and tells which; what exclusions cost is computed in the time that is left. */
+    void write(SiteFile file, String stem, Layout layout, Countdown countdown, Streams streams) {
         if (directory == null) {
             return;
         }
-        SheetContent content = new SheetContent(file.site(), layout, file.digest(), Bondspan.Version.name());
-        RoutedSite routed = new RoutedSite(stem, content, size(), WhatExclusionsCost.of(file.site()));
-        OutputDirectory out = new OutputDirectory(path());
-        List<OutputFile> files = routed.files();
-        List<Path> existing = out.listExisting(files);
+        HandOut files = HandOut.of(
+                file,
+                layout,
+                new HandOut.Form(stem, size(), Bondspan.Version.name()),
+                countdown.left().untold());
+        List<Path> existing = files.listExisting(path());
         if (!force && !existing.isEmpty()) {
             throw usage(existing.get(0) + " is there already"
                     + (existing.size() == 1 ? "" : ", with " + (existing.size() - 1) + " more of the files")
                     + ": write to another directory, or overwrite with --force");
         }
         try {
-            out.write(files).forEach(path -> streams.tell("wrote " + path + "\n"));
+            files.write(path()).forEach(path -> streams.tell("wrote " + path + "\n"));
         } catch (IOException e) {
-            throw new UnwritableException(e);
+            throw usage("--out " + directory + ": cannot be written: " + reason(e)
+                    + ". Name a directory that you may write to");
         }
+    }
+
+    /** What the file system says, with the file that it is about. */
+    private static String reason(IOException failure) {
+        if (failure instanceof FileSystemException at) {
+            String why = at.getReason() != null
+                    ? at.getReason()
+                    : failure.getClass()
+                            .getSimpleName()
+                            .replaceAll("Exception$", "")
+                            .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
+                            .toLowerCase(Locale.ROOT);
+            return at.getFile() + ": " + why;
+        }
+        return String.valueOf(failure.getMessage());
     }
 
     private SheetSize size() {

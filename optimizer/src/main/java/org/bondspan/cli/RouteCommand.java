@@ -9,6 +9,7 @@ import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
 import org.bondspan.report.RouteText;
 import org.bondspan.site.Site;
+import org.bondspan.usecase.Countdown;
 import org.bondspan.usecase.RouteLimits;
 import org.bondspan.usecase.RouteSite;
 import picocli.CommandLine;
@@ -65,8 +66,10 @@ final class RouteCommand implements Callable<Integer> {
         out.check();
         limits.check();
         SiteFile read = priced(site.readFile(streams));
-        Layout layout = layout(read.site());
-        out.write(read, site.stem(), layout, streams);
+        Countdown countdown =
+                Countdown.of(limits.limits(streams, watch, read.site().lengthUnit()));
+        Layout layout = layout(read.site(), countdown.left());
+        out.write(read, site.stem(), layout, countdown, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
         boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());
         return found ? Exit.FOUND : Exit.CLEAN;
@@ -78,8 +81,7 @@ final class RouteCommand implements Callable<Integer> {
                 .orElse(file);
     }
 
-    private Layout layout(Site read) {
-        RouteLimits within = limits.limits(streams, watch, read.lengthUnit());
+    private Layout layout(Site read, RouteLimits within) {
         if (objective.equals("copper")) {
             return RouteSite.of(read, within);
         }

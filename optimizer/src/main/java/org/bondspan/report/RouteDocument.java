@@ -15,6 +15,7 @@ import org.bondspan.layout.Excluded;
 import org.bondspan.layout.ExclusionCost;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
+import org.bondspan.layout.Objective;
 import org.bondspan.layout.Protection;
 import org.bondspan.report.document.Document;
 import org.bondspan.report.document.Part;
@@ -72,13 +73,14 @@ public final class RouteDocument {
         joints();
         things();
         excluded();
+        new TakeOffTables(content.site(), layout).list().forEach(this::table);
         findings();
         closing();
     }
 
     private String verdict() {
         String verdict = switch (layout.status()) {
-            case LEAST -> "Least copper, proven: " + amounts() + ".";
+            case LEAST -> (layout.cost().isPresent() ? "Least cost" : "Least copper") + ", proven: " + amounts() + ".";
             case BEST_FOUND ->
                 "Best found, not proven least: " + amounts() + ", at most " + Numbers.print(layout.gapPercent())
                         + " % above the least.";
@@ -92,7 +94,10 @@ public final class RouteDocument {
 
     private String amounts() {
         Copper copper = layout.copper().orElseThrow();
-        return Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit);
+        String cost = layout.cost()
+                .map(each -> Numbers.print(each.total(), each.currency()) + ", ")
+                .orElse("");
+        return cost + Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit);
     }
 
     private void copper() {
@@ -261,16 +266,18 @@ public final class RouteDocument {
                 List.of("path", "~medium", "~why not", "~would save, if it were lawful", "~sections"),
                 rows);
         if (!rows.isEmpty()) {
+            boolean outOfTime = costs.stream().anyMatch(cost -> cost.outcome() == ExclusionCost.Outcome.NOT_COMPUTED);
             parts.add(new Part.Paragraph(
                     "What an exclusion costs was found by routing the site again as if that path alone"
-                            + " carried. It is shown to explain the answer; to use such a path is a violation."));
+                            + " carried. It is shown to explain the answer; to use such a path is a violation."
+                            + (outOfTime ? " Not computed: the limits of the search left no time for a proof." : "")));
         }
     }
 
     private String cost(ExclusionCost cost) {
         Optional<Copper> now = layout.copper();
         if (cost.copper().isEmpty()) {
-            return "impossible even so";
+            return cost.outcome() == ExclusionCost.Outcome.NOT_COMPUTED ? "not computed" : "impossible even so";
         }
         Copper supposed = cost.copper().get();
         if (now.isEmpty()) {
@@ -318,7 +325,11 @@ public final class RouteDocument {
                 List.of(
                         List.of("SHA-256 of the site file", content.digest()),
                         List.of("program", content.program()),
-                        List.of("objective", "least weight of new copper"),
+                        List.of(
+                                "objective",
+                                layout.objective() == Objective.COST
+                                        ? "least installed cost at the prices given"
+                                        : "least weight of new copper"),
                         List.of("copper weights", "ASTM B8, Class B, bare")));
     }
 
@@ -327,6 +338,10 @@ public final class RouteDocument {
             heading(heading);
             parts.add(new Part.Table(new Schedule("", headings, rows)));
         }
+    }
+
+    private void table(Schedule schedule) {
+        table(schedule.title(), schedule.headings(), schedule.rows());
     }
 
     private void heading(String words) {

@@ -27,10 +27,15 @@ public final class HandOut {
      */
     public record Form(String stem, SheetSize sheet, String program) {}
 
-    /** The files of an answer for that site. What each exclusion costs is computed here. */
+    /** As {@link #of(SiteFile, Layout, Form, RouteLimits)}, without limits. */
     public static HandOut of(SiteFile file, Layout layout, Form form) {
+        return of(file, layout, form, RouteLimits.none());
+    }
+
+    /** The files of an answer for that site. What each exclusion costs is computed here, within the limits. */
+    public static HandOut of(SiteFile file, Layout layout, Form form, RouteLimits limits) {
         SheetContent content = new SheetContent(file.site(), layout, file.digest(), form.program());
-        RoutedSite routed = new RoutedSite(form.stem(), content, form.sheet(), WhatExclusionsCost.of(file.site()));
+        RoutedSite routed = new RoutedSite(form.stem(), content, form.sheet(), WhatExclusionsCost.of(file.site(), limits));
         return new HandOut(routed.files());
     }
 

@@ -26,6 +26,16 @@ public record RouteLimits(Optional<Duration> time, BooleanSupplier stop, Progres
         return new RouteLimits(Optional.empty(), () -> false, (best, bound) -> {});
     }
 
+    /** Whether there is no time left, or the search is to stop. */
+    public boolean isOver() {
+        return time.filter(Duration.ZERO::equals).isPresent() || stop.getAsBoolean();
+    }
+
+    /** The same, and nobody hears of it. */
+    public RouteLimits untold() {
+        return new RouteLimits(time, stop, none().progress());
+    }
+
     SearchLimits forNetwork() {
         return new SearchLimits(time, stop, progress::report);
     }

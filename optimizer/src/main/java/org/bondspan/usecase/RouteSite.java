@@ -45,6 +45,7 @@ public final class RouteSite {
     /**
      * The least installed cost at the prices of the site, with what the least copper would weigh and cost. Proven least
      * when the take-off of the answer, made from the answer alone, costs no more than the lower bound of the search.
+     * The limits are for both searches together.
      *
      * @throws MissingPriceException naming every price that it takes and that is not stated
      * @throws TooFineException when the plan is so large and so fine that costs cannot be compared
@@ -52,6 +53,7 @@ public final class RouteSite {
      */
     public static Layout leastCost(Site site, RouteLimits limits) {
         PriceBook prices = site.prices().orElseThrow(() -> new IllegalArgumentException("a site without prices"));
+        Countdown countdown = Countdown.of(limits);
         Interconnection.Priced priced;
         try {
             priced = Interconnection.findLeastCost(site, limits.forNetwork()).orElseThrow(NothingFoundException::new);
@@ -62,7 +64,7 @@ public final class RouteSite {
         if (found.status() == Status.IMPOSSIBLE) {
             return found;
         }
-        Layout leastCopper = of(site, limits);
+        Layout leastCopper = of(site, countdown.left());
         Total ofCopper = total(site, leastCopper, prices);
         Total ofFound = total(site, found, prices);
         boolean copperIsCheaper = ofCopper.exact().compareTo(ofFound.exact()) < 0;

@@ -6,9 +6,9 @@ import java.util.stream.Stream;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.layout.Excluded;
 import org.bondspan.layout.ExclusionCost;
+import org.bondspan.layout.ExclusionCost.Outcome;
 import org.bondspan.layout.Layout;
 import org.bondspan.network.Interconnection;
-import org.bondspan.network.SearchLimits;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
 import org.bondspan.site.SitePath.InstalledConductor;
@@ -26,23 +26,33 @@ import org.bondspan.units.WireSize;
 public final class WhatExclusionsCost {
     private WhatExclusionsCost() {}
 
-    /** One for each path of the site that may not carry, where there is a way to suppose that it did. */
-    public static List<ExclusionCost> of(Site site) {
+    /**
+     * One for each path of the site that may not carry, where there is a way to suppose that it did.
+     *
+     * @param limits for all of them together; what they do not leave time for is not computed
+     */
+    public static List<ExclusionCost> of(Site site, RouteLimits limits) {
+        Countdown countdown = Countdown.of(limits);
         List<String> excluded = MediaThatMayCarry.of(site).excluded().stream()
                 .map(Excluded::path)
                 .distinct()
                 .toList();
         return site.paths().stream()
                 .filter(path -> excluded.contains(path.id()))
-                .flatMap(path -> cost(site, path).stream())
+                .flatMap(path ->
+                        suppose(site, path).map(supposed -> cost(path.id(), supposed, countdown.left())).stream())
                 .toList();
     }
 
-    private static Optional<ExclusionCost> cost(Site site, SitePath path) {
-        return suppose(site, path)
-                .map(supposed -> new ExclusionCost(
-                        path.id(),
-                        Interconnection.find(supposed, SearchLimits.none()).flatMap(Layout::copper)));
+    private static ExclusionCost cost(String path, Site supposed, RouteLimits limits) {
+        Optional<Layout> found =
+                limits.isOver() ? Optional.empty() : Interconnection.find(supposed, limits.forNetwork());
+        return found.map(layout -> switch (layout.status()) {
+                    case LEAST -> new ExclusionCost(path, Outcome.LEAST, layout.copper());
+                    case IMPOSSIBLE -> new ExclusionCost(path, Outcome.IMPOSSIBLE, Optional.empty());
+                    case BEST_FOUND -> new ExclusionCost(path, Outcome.NOT_COMPUTED, Optional.empty());
+                })
+                .orElse(new ExclusionCost(path, Outcome.NOT_COMPUTED, Optional.empty()));
     }
 
     private static Optional<Site> suppose(Site site, SitePath path) {

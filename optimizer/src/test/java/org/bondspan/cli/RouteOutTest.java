@@ -15,6 +15,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -131,6 +133,53 @@ class RouteOutTest {
         assertThat(names()).contains("site.result.json", "site.plan-L1.svg", "site.report.html");
         assertThat(Files.readString(directory.resolve("site.plan-L1.svg"), StandardCharsets.UTF_8))
                 .contains("Impossible as drawn", "CANNOT BE REACHED");
+    }
+
+    /** A file where the directory, or one above it, should be; a directory where a file should be. */
+    @Test
+    void whereNothingCanBeWrittenOneLineSaysSoAndNothingIsLeft() throws IOException {
+        Path file = Files.writeString(directory.resolve("file"), "mine");
+        Files.createDirectories(directory.resolve("taken/pump-house.report.html"));
+
+        assertThat(refusal(file.toString())).contains("is a file, not a directory");
+        assertThat(refusal(file.resolve("deeper/still").toString())).contains(file + " is a file, not a directory");
+        assertThat(refusal(directory.resolve("taken").toString(), "--force"))
+                .contains("pump-house.report.html: is a directory", "Name a directory that you may write to");
+        assertThat(names()).containsExactly("file", "taken");
+        assertThat(directory.resolve("taken")).isDirectoryNotContaining("glob:**.{pdf,svg,json,part}");
+        assertThat(file).hasContent("mine");
+    }
+
+    /** The kernel's own directory takes no files from anybody. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aDirectoryThatTakesNoFilesIsToldAsBadUsage() {
+        assertThat(refusal("/proc/plans")).contains("/proc/plans");
+    }
+
+    private String refusal(String out, String... more) {
+        Run run = Run.of(Stream.concat(Stream.of("route", Run.sample("pump-house"), "--out", out), Stream.of(more))
+                .toArray(String[]::new));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines()).hasSize(1);
+        assertThat(run.err()).doesNotContain("Exception");
+        return run.err();
+    }
+
+    /** Asked to stop before it begins, the search proves nothing, and nothing is supposed. */
+    @Test
+    void whatThereWasNoTimeForIsSaidInTheReport() throws IOException {
+        Run run = Run.watched(
+                new Watch(false, () -> true), "route", Run.sample("hall-timber"), "--out", directory.toString());
+
+        assertThat(run.exit()).isZero();
+        assertThat(Files.readString(directory.resolve("hall-timber.report.html")))
+                .contains("<td>not computed</td>", "no time for a proof");
+        route("hall-timber", "--force");
+        assertThat(Files.readString(directory.resolve("hall-timber.report.html")))
+                .doesNotContain("not computed", "no time for a proof")
+                .contains("497.48 lb: 41.50 lb in place of 538.98 lb");
     }
 
     @Test

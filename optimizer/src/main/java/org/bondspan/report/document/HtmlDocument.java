@@ -21,7 +21,7 @@ public final class HtmlDocument {
             th,td{text-align:left;vertical-align:top;padding:.25rem .6rem .25rem 0;border-bottom:1px solid #ddd}
             th{color:#555;font-weight:normal;border-bottom:1px solid #111}
             .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}td{overflow-wrap:anywhere}
-            td:first-child{white-space:nowrap;max-width:16rem;overflow:hidden;text-overflow:ellipsis}
+            .w{white-space:nowrap}td:first-child{white-space:nowrap;max-width:16rem;overflow:hidden;text-overflow:ellipsis}
             figure{margin:1rem 0}figure img{width:100%;border:1px solid #ccc}
             @media print{body{max-width:none;margin:0;font-size:11px}tr,figure{break-inside:avoid}}
             """;
@@ -83,11 +83,16 @@ public final class HtmlDocument {
         for (List<String> row : schedule.rows()) {
             html.append("<tr>");
             for (int i = 0; i < row.size(); i++) {
-                element("td", Schedule.isRight(headings.get(i)) ? "n" : "", row.get(i));
+                element("td", style(headings.get(i)), row.get(i));
             }
             html.append("</tr>\n");
         }
         html.append("</tbody>\n</table></div>\n");
+    }
+
+    /** Numbers stand to the right; narrow columns are not broken. */
+    private static String style(String heading) {
+        return Schedule.isRight(heading) ? "n" : Schedule.isWide(heading) ? "" : "w";
     }
 
     private void element(String name, String style, String words) {

@@ -57,6 +57,17 @@ class OutputDirectoryTest {
     }
 
     @Test
+    void aFailureLeavesNoDirectoryThatWasMadeForIt() {
+        OutputFile failing = new OutputFile("b", () -> {
+            throw new IllegalStateException("no room");
+        });
+        OutputDirectory out = new OutputDirectory(directory.resolve("new").resolve("deeper"));
+
+        assertThatThrownBy(() -> out.write(List.of(file("a", "one"), failing))).hasMessage("no room");
+        assertThat(directory).isEmptyDirectory();
+    }
+
+    @Test
     void aDirectoryInTheWayIsTold() throws IOException {
         Files.createDirectory(directory.resolve("a"));
 

@@ -16,7 +16,7 @@ import org.bondspan.site.Site;
 import org.junit.jupiter.api.Test;
 
 /** FEATURE UNDER TEST: the least installed cost, each answer worked out by hand beside its test. */
-class G01_LeastCostTest {
+class H01_LeastCostTest {
     /** Per ft: 8 AWG in raceway 0.30 + 0.50 and 1.00 + 1.50; 6 AWG 0.50 + 0.40; 4 AWG 0.80 + 0.60; 2 AWG 1 + 1. */
     private static String book(String connections, String more) {
         return """
