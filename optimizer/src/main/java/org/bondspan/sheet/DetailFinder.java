@@ -15,16 +15,20 @@ import org.bondspan.site.PlanPoint;
 final class DetailFinder {
     private static final int CROWD = 4;
 
-    /** Two symbols nearer than this, in points, cover each other. */
-    private static final double COVERING = 11;
+    /** Two symbols nearer than this, in points, cover each other; beside letters of 8 points. */
+    private static final double COVERING = 14;
+
+    /** Symbols nearer than this belong together. */
+    private static final double NEAR = 30;
+
+    /** A part of the plan that is to be enlarged, and how far its nearest symbols lie apart, in nanometres. */
+    record Crowd(Bounds bounds, double closest) {}
 
     private DetailFinder() {}
 
-    /**
-     * Parts of the plan whose symbols stand closer than {@code near} points from one to the next, the most crowded
-     * first.
-     */
-    static List<Bounds> crowds(Picture picture, double pointsPerNanometre, double near) {
+    /** Parts of the plan whose symbols stand close from one to the next, the most crowded first. */
+    static List<Crowd> crowds(Picture picture, double pointsPerNanometre, double letters) {
+        double scale = Symbol.scale(letters) / pointsPerNanometre;
         List<PlanPoint> places = picture.items().stream()
                 .filter(item -> item instanceof Item.Mark mark && mark.symbol() != Symbol.COLUMN)
                 .flatMap(item -> item.places().stream())
@@ -34,18 +38,25 @@ final class DetailFinder {
         Set<PlanPoint> free = new LinkedHashSet<>(places);
         for (PlanPoint place : places) {
             if (free.remove(place)) {
-                crowds.add(gather(place, free, near / pointsPerNanometre));
+                crowds.add(gather(place, free, NEAR * scale));
             }
         }
         return crowds.stream()
-                .filter(crowd -> crowd.size() >= CROWD || isCovering(crowd, COVERING / pointsPerNanometre))
+                .filter(crowd -> crowd.size() >= CROWD || closest(crowd) < COVERING * scale)
                 .sorted(Comparator.comparingInt((List<PlanPoint> crowd) -> -crowd.size()))
-                .map(Bounds::around)
+                .map(crowd -> new Crowd(Bounds.around(crowd), closest(crowd)))
                 .toList();
     }
 
-    private static boolean isCovering(List<PlanPoint> crowd, double near) {
-        return crowd.size() > 1 && crowd.stream().skip(1).anyMatch(place -> distance(place, crowd.get(0)) < near);
+    /** Between the two that are nearest to each other; infinite for one alone. */
+    private static double closest(List<PlanPoint> crowd) {
+        double closest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < crowd.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                closest = Math.min(closest, distance(crowd.get(i), crowd.get(j)));
+            }
+        }
+        return closest;
     }
 
     private static double distance(PlanPoint a, PlanPoint b) {

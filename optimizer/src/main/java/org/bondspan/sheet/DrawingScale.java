@@ -50,6 +50,10 @@ record DrawingScale(double denominator, String words) {
                 scales.add(ratio(step * power));
             }
         }
+        // Of the scales between, those that metric scale rulers have: common practice, no source.
+        scales.add(ratio(25));
+        scales.add(ratio(75));
+        scales.add(ratio(125));
         scales.add(ratio(250));
         scales.add(ratio(750));
         scales.add(ratio(2500));

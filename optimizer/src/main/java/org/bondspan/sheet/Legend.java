@@ -3,12 +3,14 @@ package org.bondspan.sheet;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.bondspan.sheet.plan.ElectrodeLetters;
 import org.bondspan.sheet.plan.Item;
 import org.bondspan.sheet.plan.LineKind;
@@ -44,7 +46,7 @@ final class Legend {
         Map<LineKind, Pen> lines = new LinkedHashMap<>();
         Set<Symbol> symbols = EnumSet.noneOf(Symbol.class);
         Set<ElectrodeLetters> letters = new TreeSet<>();
-        for (LineKind kind : LineKind.values()) {
+        for (LineKind kind : kinds()) {
             picture.items().stream()
                     .filter(item -> item instanceof Item.Run run && run.kind() == kind)
                     .findFirst()
@@ -65,10 +67,18 @@ final class Legend {
         return rows;
     }
 
+    /** Conductors first: they are what the sheet is about. */
+    private static List<LineKind> kinds() {
+        return Stream.of(LineKind.values())
+                .sorted(Comparator.comparing(kind -> kind.compareTo(LineKind.GROUNDING_ELECTRODE_CONDUCTOR) < 0))
+                .toList();
+    }
+
     private Band line(LineKind kind, Pen pen) {
         return row(
                 kind.words(),
-                (g, x, y) -> new LinePainter(g, Palette.LIGHT)
+                0,
+                (g, x, y) -> new LinePainter(g, Palette.LIGHT, size)
                         .paint(
                                 pen,
                                 List.of(new Point2D.Double(x, y), new Point2D.Double(x + SAMPLE, y)),
@@ -78,12 +88,13 @@ final class Legend {
     private Band symbol(Symbol symbol, String letters, String words) {
         return row(
                 words,
-                (g, x, y) -> new SymbolPainter(g, Palette.LIGHT)
+                symbol.size() * Symbol.scale(size),
+                (g, x, y) -> new SymbolPainter(g, Palette.LIGHT, size)
                         .paint(symbol, letters, new Point2D.Double(x + SAMPLE / 2, y)));
     }
 
-    private Band row(String words, Painted.Painter sample) {
-        double height = Math.max(1.7 * size, 17);
+    private Band row(String words, double largest, Painted.Painter sample) {
+        double height = Math.max(1.7 * size, largest + 1);
         return new Painted(height, (g, x, y) -> {
             sample.paint(g, x, y + height / 2);
             g.setColor(Palette.LIGHT.of(Tint.INK));

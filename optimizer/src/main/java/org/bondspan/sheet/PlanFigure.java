@@ -58,7 +58,7 @@ public final class PlanFigure implements Drawing {
     }
 
     private List<Block> right(SchedulePainter painter) {
-        Schedules schedules = new Schedules(content.layout(), level.id());
+        Schedules schedules = new Schedules(content, level.id());
         List<Schedule> chosen = new ArrayList<>(schedules.figures());
         chosen.add(Schedules.numbered(views.numbered()));
         return chosen.stream()

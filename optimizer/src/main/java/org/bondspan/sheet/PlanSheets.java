@@ -18,7 +18,7 @@ import org.bondspan.site.Level;
  * of them.
  */
 public final class PlanSheets {
-    private static final double WORTH_ANOTHER_SHEET = 1.3;
+    private static final double WORTH_ANOTHER_SHEET = 1.6;
     private static final double DETAIL_SHARE = 0.27;
 
     private final SheetContent content;
@@ -45,7 +45,7 @@ public final class PlanSheets {
                 size.height() - 2 * size.margin() - 2 * gap);
         SchedulePainter painter = new SchedulePainter(size.column(), size.text());
         blocks.add(Legend.of(picture, painter));
-        new Schedules(content.layout(), level.id()).list().forEach(schedule -> blocks.add(painter.block(schedule)));
+        new Schedules(content, level.id()).list().forEach(schedule -> blocks.add(painter.block(schedule)));
     }
 
     /** The sheets of a level of the site, the plan first. */
@@ -121,7 +121,7 @@ public final class PlanSheets {
         for (int columns = 1; columns <= 2; columns++) {
             arrangements.add(beside(columns));
         }
-        for (double share : new double[] {0.2, 0.3, 0.4}) {
+        for (double share : new double[] {0.18, 0.22, 0.26, 0.3, 0.35, 0.4}) {
             arrangements.add(below(share));
         }
         arrangements.add(new Arrangement(room, List.of()));

@@ -8,11 +8,13 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.sheet.DetailFinder.Crowd;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.Note;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.PlacedNote;
 import org.bondspan.sheet.plan.PlacedPlan;
 import org.bondspan.sheet.plan.PlanPainter;
 import org.bondspan.sheet.plan.PlanView;
@@ -26,8 +28,16 @@ import org.bondspan.units.LengthUnit;
  */
 final class PlanViews {
     private static final int MOST_DETAILS = 3;
-    private static final double NEAR = 30;
     private static final double LARGER = 1.9;
+
+    /** In a detail the nearest symbols stand this far apart if there is room, not further; in sizes of letters. */
+    private static final double APART = 6;
+
+    /** Details take so much of the height that the plan leaves free, in sizes of letters. */
+    private static final double MOST_SPARE = 10;
+
+    /** Height of the title below a view, in sizes of letters. */
+    private static final double TITLE = 4.2;
 
     /** From the outermost symbols of a detail to the box that marks it, in sizes of letters. */
     private static final double CALL_OUT = 1.4;
@@ -72,12 +82,12 @@ final class PlanViews {
                 bounds.width(),
                 bounds.height(),
                 Math.max(10, room.getWidth() - around),
-                Math.max(10, room.getHeight() - around - 4.2 * size));
+                Math.max(10, room.getHeight() - around - TITLE * size));
     }
 
     /** Room kept free for words about a plan, both sides together. */
     static double around(double size) {
-        return 9 * size;
+        return 7 * size;
     }
 
     /** Words that found no room in any view. */
@@ -108,12 +118,12 @@ final class PlanViews {
     }
 
     private Split split() {
-        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
+        List<Crowd> crowds = crowds(scale(picture, scales, room, size));
         return crowds.isEmpty() ? new Split(room, List.of()) : split(crowds.size());
     }
 
     private void set() {
-        List<Bounds> crowds = crowds(scale(picture, scales, room, size));
+        List<Crowd> crowds = crowds(scale(picture, scales, room, size));
         Split split = split();
         DrawingScale scale = scale(picture, scales, split.plan(), size);
         List<View> details = new ArrayList<>();
@@ -129,7 +139,7 @@ final class PlanViews {
                 split.plan().getX(),
                 split.plan().getY(),
                 split.plan().getWidth(),
-                split.plan().getHeight() - 4.2 * size);
+                split.plan().getHeight() - TITLE * size);
         PlanView view = PlanView.centred(frame, scale.pointsPerNanometre(), picture.bounds());
         details.forEach(detail -> rest.add(0, callOut(detail, scale)));
         List<Rectangle2D> boxes =
@@ -140,10 +150,10 @@ final class PlanViews {
         views.addAll(details);
     }
 
-    private List<Bounds> crowds(DrawingScale scale) {
-        return DetailFinder.crowds(picture, scale.pointsPerNanometre(), NEAR).stream()
-                .filter(crowd ->
-                        Math.max(crowd.width(), crowd.height()) * scale.pointsPerNanometre() < 0.5 * detailWidth())
+    private List<Crowd> crowds(DrawingScale scale) {
+        return DetailFinder.crowds(picture, scale.pointsPerNanometre(), size).stream()
+                .filter(crowd -> Math.max(crowd.bounds().width(), crowd.bounds().height()) * scale.pointsPerNanometre()
+                        < 0.5 * detailWidth())
                 .limit(MOST_DETAILS)
                 .toList();
     }
@@ -160,7 +170,11 @@ final class PlanViews {
 
     /** Details below the plan or beside it, whichever leaves the plan the larger scale. */
     private Split split(int count) {
-        Split below = below(count);
+        Split below = below(count, detailHeight());
+        double spare = spare(below.plan());
+        if (spare > 0) {
+            below = below(count, detailHeight() + Math.min(spare, MOST_SPARE * size));
+        }
         Split beside = beside(count);
         return scale(picture, scales, beside.plan(), size).denominator()
                         < scale(picture, scales, below.plan(), size).denominator()
@@ -168,8 +182,14 @@ final class PlanViews {
                 : below;
     }
 
-    private Split below(int count) {
-        double height = detailHeight();
+    /** Height that the plan leaves free at its scale. */
+    private double spare(Rectangle2D plan) {
+        double drawn =
+                picture.bounds().height() * scale(picture, scales, plan, size).pointsPerNanometre();
+        return plan.getHeight() - drawn - around(size) - TITLE * size;
+    }
+
+    private Split below(int count, double height) {
         double gap = 2 * size;
         double width = Math.min(detailWidth(), (room.getWidth() - gap * (count - 1)) / count);
         List<Rectangle2D> details = new ArrayList<>();
@@ -196,14 +216,14 @@ final class PlanViews {
                 details);
     }
 
-    private Optional<View> detail(Bounds crowd, Rectangle2D box, String letter, DrawingScale planScale) {
+    private Optional<View> detail(Crowd found, Rectangle2D box, String letter, DrawingScale planScale) {
+        Bounds crowd = found.bounds();
         Rectangle2D frame =
-                new Rectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight() - 4.2 * size);
-        DrawingScale scale = scales.fitting(
-                crowd.width(),
-                crowd.height(),
-                Math.max(20, frame.getWidth() - 18 * size),
-                Math.max(20, frame.getHeight() - 8 * size));
+                new Rectangle2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight() - TITLE * size);
+        double width = Math.max(20, frame.getWidth() - 18 * size);
+        double height = Math.max(20, frame.getHeight() - 8 * size);
+        double roomy = found.closest() * width / (APART * size);
+        DrawingScale scale = scales.fitting(Math.max(crowd.width(), roomy), crowd.height(), width, height);
         if (planScale.denominator() / scale.denominator() < LARGER) {
             return Optional.empty();
         }
@@ -224,16 +244,38 @@ final class PlanViews {
         for (View view : views) {
             Rectangle2D frame = view.plan().view().frame();
             new PlanPainter(g, Palette.LIGHT).paint(view.plan(), EnumSet.allOf(Layer.class), size);
-            String words = view.letter().isEmpty() ? title : "DETAIL " + view.letter();
-            new ViewTitle(words, view.scale(), unit, view.letter().isEmpty() ? size : 0.85 * size)
-                    .paint(g, frame.getX(), frame.getMaxY() + 0.4 * size, frame.getWidth());
-            if (!view.letter().isEmpty()) {
+            if (view.letter().isEmpty()) {
+                Point2D corner = below(view);
+                new ViewTitle(title, view.scale(), unit, size)
+                        .paint(g, corner.getX(), corner.getY(), frame.getMaxX() - corner.getX());
+            } else {
+                new ViewTitle("DETAIL " + view.letter(), view.scale(), unit, 0.85 * size)
+                        .paint(g, frame.getX(), frame.getMaxY() + 0.4 * size, frame.getWidth());
                 g.setColor(Palette.LIGHT.of(Tint.INK));
                 g.setStroke(new BasicStroke(0.8f));
                 g.draw(frame);
                 callOut(g, view);
             }
         }
+    }
+
+    /** Below all that the view shows, at its left edge: there its title stands. */
+    private Point2D below(View view) {
+        Rectangle2D frame = view.plan().view().frame();
+        Point2D southwest = view.plan()
+                .view()
+                .of(new PlanPoint(view.seen().west(), view.seen().south()));
+        double y = southwest.getY() + 2 * size;
+        double x = southwest.getX();
+        for (PlacedNote note : view.plan().notes()) {
+            y = Math.max(y, note.box().getMaxY());
+        }
+        for (View detail : views.subList(1, views.size())) {
+            y = Math.max(y, callOutBox(view.plan().view(), detail).getMaxY());
+        }
+        return new Point2D.Double(
+                Math.max(frame.getX(), Math.min(x, frame.getMaxX() - 40 * size)),
+                Math.min(frame.getMaxY(), y) + 0.4 * size);
     }
 
     /** Shows in the plan what a detail enlarges. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.bondspan.code.LineLengths;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
@@ -16,25 +17,38 @@ import org.bondspan.layout.Protection;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.sheet.plan.Note;
 import org.bondspan.sheet.table.Schedule;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
 import org.bondspan.units.WireSize;
 
 /** The tables beside a plan. */
 final class Schedules {
+    private final Site site;
     private final Layout layout;
     private final LengthUnit unit;
     private final String level;
 
-    Schedules(Layout layout, String level) {
-        this.layout = layout;
+    Schedules(SheetContent content, String level) {
+        this.site = content.site();
+        this.layout = content.layout();
         this.unit = layout.lengthUnit();
         this.level = level;
     }
 
     /** All tables of the level, without those that are empty. */
     List<Schedule> list() {
-        return List.of(conductors(), totals(), joints(), electrodes(), bonds(), keynotes(), excluded(), cautions());
+        return List.of(
+                conductors(),
+                totals(),
+                measured(),
+                joints(),
+                electrodes(),
+                bonds(),
+                keynotes(),
+                excluded(),
+                cautions());
     }
 
     /** What a figure shows of them. */
@@ -96,6 +110,21 @@ final class Schedules {
             rows.add(List.of("with waste", Numbers.print(copper.purchaseLength(), unit), ""));
         });
         return new Schedule("Totals of the whole site", List.of("size", ">length", ">weight"), rows);
+    }
+
+    /** Lines whose measured length is not that of the drawing. */
+    private Schedule measured() {
+        List<List<String>> rows = new ArrayList<>();
+        for (SitePath.CopperLine copper : site.listPaths(SitePath.CopperLine.class)) {
+            copper.measured()
+                    .filter(length ->
+                            copper.line().level().equals(level) && !length.equals(LineLengths.of(copper.line())))
+                    .ifPresent(length -> rows.add(List.of(copper.id(), Numbers.print(length.in(unit)))));
+        }
+        return new Schedule(
+                "Measured lines: lengths govern, not the drawing",
+                List.of("~line", ">measured, " + unit.symbol()),
+                rows);
     }
 
     private Schedule joints() {

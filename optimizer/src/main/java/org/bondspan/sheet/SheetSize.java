@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** Sheet sizes, all lying; lengths in points. Sizes by ASME Y14.1 and the architectural series. */
 public enum SheetSize {
-    ARCH_D("arch-d", 36 * 72, 24 * 72, 36, 10, 260, 450),
+    ARCH_D("arch-d", 36 * 72, 24 * 72, 36, 11, 280, 470),
     ANSI_B("ansi-b", 17 * 72, 11 * 72, 24, 6.5, 160, 290),
     LETTER("letter", 11 * 72, 8.5 * 72, 20, 6, 132, 250);
 
@@ -49,7 +49,7 @@ public enum SheetSize {
         return margin;
     }
 
-    /** Size of the letters: 3/32 in high at full size on ARCH D. */
+    /** Size of the letters: on ARCH D capitals are a little over 3/32 in high. */
     double text() {
         return text;
     }

@@ -65,9 +65,14 @@ final class TitleBlock {
         Copper copper = layout.copper().orElseThrow();
         String amounts = Numbers.print(copper.length(), layout.lengthUnit()) + ", "
                 + Numbers.print(copper.weight(), layout.lengthUnit());
+        String cost = layout.cost()
+                .map(each -> Numbers.print(each.total(), each.currency()) + ", ")
+                .orElse("");
+        String least = layout.cost().isPresent() ? "Least cost" : "Least copper";
         return layout.status() == Status.LEAST
-                ? "Least copper, proven: " + amounts
-                : "Best found, not proven least: " + amounts;
+                ? least + ", proven: " + cost + amounts
+                : "Best found, not proven least: " + cost + amounts + ", at most " + Numbers.print(layout.gapPercent())
+                        + " % above";
     }
 
     private void words(Graphics2D g, String heading, String words, double letters) {

@@ -13,6 +13,7 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Riser;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
+import org.bondspan.site.Wall;
 import org.bondspan.units.Length;
 import org.bondspan.units.Numbers;
 
@@ -37,6 +38,7 @@ final class BuildingPicture {
         List<PlanPoint> outline = new ArrayList<>(level.outline());
         outline.add(outline.get(0));
         run(level.id(), Layer.BUILDING, LineKind.WALL, outline);
+        level.walls().forEach(this::addWall);
         site.paths().forEach(this::addPath);
         site.risers().stream()
                 .filter(riser -> riser.levels().contains(level.id()))
@@ -53,6 +55,11 @@ final class BuildingPicture {
     private void addArea(ClosedArea area) {
         items.add(new Item.Area(area.id(), Layer.CLOSED_AREAS, area.outline()));
         note(area.id(), Layer.CLOSED_AREAS, Note.Kind.PLACE, PlacesInside.of(area.outline()), area.id());
+    }
+
+    private void addWall(Wall wall) {
+        run(wall.id(), Layer.BUILDING, LineKind.INNER_WALL, wall.line());
+        note(wall.id(), Layer.BUILDING, Note.Kind.PATH, Anchors.along(wall.line()), wall.id());
     }
 
     private void addRiser(Riser riser) {

@@ -19,10 +19,29 @@ public sealed interface Item {
         }
     }
 
-    /** A line through these places; one place alone is not painted. */
-    record Run(String id, Layer layer, LineKind kind, Pen pen, List<PlanPoint> places) implements Item {
+    /**
+     * A line through these places; one place alone is not painted.
+     *
+     * @param aside how far to its left each straight stretch is painted, in points, so that lines that would cover each
+     *     other stand side by side; empty where all stay in their places
+     */
+    record Run(String id, Layer layer, LineKind kind, Pen pen, List<PlanPoint> places, List<Float> aside)
+            implements Item {
         public Run {
             places = List.copyOf(places);
+            aside = List.copyOf(aside);
+            if (!aside.isEmpty() && aside.size() != places.size() - 1) {
+                throw new IllegalArgumentException(aside.size() + " stretches of " + places.size() + " places");
+            }
+        }
+
+        /** In its true place. */
+        public Run(String id, Layer layer, LineKind kind, Pen pen, List<PlanPoint> places) {
+            this(id, layer, kind, pen, places, List.of());
+        }
+
+        Run beside(List<Float> otherAside) {
+            return new Run(id, layer, kind, pen, places, otherAside);
         }
     }
 

@@ -44,7 +44,7 @@ public final class LevelPicture {
         }
         items.sort(Comparator.comparing(Item::layer));
         notes.sort(Comparator.comparing(Note::kind));
-        return new Picture(level.id(), items, notes);
+        return new Picture(level.id(), SideBySide.of(items), notes);
     }
 
     private static void addKeynote(int number, Finding finding, List<Item> items, List<Note> notes) {

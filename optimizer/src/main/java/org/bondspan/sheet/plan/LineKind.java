@@ -6,6 +6,7 @@ import org.bondspan.units.WireSize;
 /** The lines of a plan, with their words in the legend. */
 public enum LineKind {
     WALL("outline of the building"),
+    INNER_WALL("wall that a run passes at a cost"),
     BEAM("structural frame"),
     BEAM_THAT_CARRIES_NOTHING("structural frame that carries nothing"),
     PIPE("metal water piping that may carry"),
@@ -36,6 +37,7 @@ public enum LineKind {
     public Pen pen() {
         return switch (this) {
             case WALL -> Pen.plain(Tint.INK, 1.8);
+            case INNER_WALL -> Pen.plain(Tint.INK, 1.3);
             case BEAM -> Pen.plain(Tint.GREY, 0.9);
             case BEAM_THAT_CARRIES_NOTHING -> Pen.plain(Tint.GREY, 0.9, 5f, 3f);
             case PIPE -> Pen.lettered(Tint.PIPE, 2.6, "W");

@@ -16,22 +16,33 @@ public final class LinePainter {
     private static final double LETTER = 6;
     private static final double CROSS = 2.2;
 
+    /** Both sides of a line together. */
+    private static final double CLEAR = 2;
+
     private final Graphics2D g;
     private final Palette palette;
+    private final double pens;
+    private final double signs;
 
-    public LinePainter(Graphics2D g, Palette palette) {
+    /** For letters of that size beside the lines, in points. */
+    public LinePainter(Graphics2D g, Palette palette, double letters) {
         this.g = g;
         this.palette = palette;
+        this.pens = Pen.scale(letters);
+        this.signs = Symbol.scale(letters);
+    }
+
+    /** Clears the ground on which such a line will stand, so that nothing shows through its dashes. */
+    void clear(Pen pen, List<Point2D> places, Rectangle2D frame) {
+        g.setColor(palette.of(Tint.PAPER));
+        g.setStroke(new BasicStroke(
+                (float) (pens * (pen.width() + CLEAR)), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f));
+        g.draw(joined(pieces(places, frame)));
     }
 
     /** A line through these places, as far as it lies within the frame or just beside it. */
     public void paint(Pen pen, List<Point2D> places, Rectangle2D frame) {
-        Rectangle2D wide = new Rectangle2D.Double(
-                frame.getX() - 20, frame.getY() - 20, frame.getWidth() + 40, frame.getHeight() + 40);
-        List<Line2D> pieces = IntStream.range(1, places.size())
-                .mapToObj(i -> Clip.within(wide, places.get(i - 1), places.get(i)))
-                .flatMap(Optional::stream)
-                .toList();
+        List<Line2D> pieces = pieces(places, frame);
         g.setColor(palette.of(pen.tint()));
         g.setStroke(stroke(pen));
         g.draw(joined(pieces));
@@ -40,9 +51,18 @@ public final class LinePainter {
                 crosses(piece);
             }
             if (!pen.letter().isEmpty()) {
-                letters(pen, piece);
+                letters(pen, piece, frame);
             }
         }
+    }
+
+    private static List<Line2D> pieces(List<Point2D> places, Rectangle2D frame) {
+        Rectangle2D wide = new Rectangle2D.Double(
+                frame.getX() - 20, frame.getY() - 20, frame.getWidth() + 40, frame.getHeight() + 40);
+        return IntStream.range(1, places.size())
+                .mapToObj(i -> Clip.within(wide, places.get(i - 1), places.get(i)))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     private static Path2D joined(List<Line2D> pieces) {
@@ -57,8 +77,8 @@ public final class LinePainter {
         return path;
     }
 
-    private static BasicStroke stroke(Pen pen) {
-        float width = (float) pen.width();
+    private BasicStroke stroke(Pen pen) {
+        float width = (float) (pens * pen.width());
         if (pen.dash().isEmpty()) {
             return new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f);
         }
@@ -72,22 +92,30 @@ public final class LinePainter {
     private void crosses(Line2D piece) {
         g.setStroke(new BasicStroke(0.8f));
         double length = piece.getP1().distance(piece.getP2());
-        for (double along = RHYTHM / 4; along < length; along += RHYTHM) {
+        double cross = signs * CROSS;
+        for (double along = signs * RHYTHM / 4; along < length; along += signs * RHYTHM) {
             Point2D at = at(piece, along / length);
-            g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() - CROSS, at.getX() + CROSS, at.getY() + CROSS));
-            g.draw(new Line2D.Double(at.getX() - CROSS, at.getY() + CROSS, at.getX() + CROSS, at.getY() - CROSS));
+            g.draw(new Line2D.Double(at.getX() - cross, at.getY() - cross, at.getX() + cross, at.getY() + cross));
+            g.draw(new Line2D.Double(at.getX() - cross, at.getY() + cross, at.getX() + cross, at.getY() - cross));
         }
     }
 
-    private void letters(Pen pen, Line2D piece) {
+    private void letters(Pen pen, Line2D piece, Rectangle2D frame) {
         double length = piece.getP1().distance(piece.getP2());
-        double width = Typeface.width(pen.letter(), LETTER);
-        for (double along = 0.75 * RHYTHM; along < length - 5; along += RHYTHM) {
+        double size = signs * LETTER;
+        double width = Typeface.width(pen.letter(), size);
+        double high = 0.58 * size;
+        for (double along = 0.75 * signs * RHYTHM; along < length - size; along += signs * RHYTHM) {
             Point2D at = at(piece, along / length);
+            Rectangle2D ground =
+                    new Rectangle2D.Double(at.getX() - width / 2 - 1.2, at.getY() - high, width + 2.4, 2 * high);
+            if (!frame.contains(ground)) {
+                continue;
+            }
             g.setColor(palette.of(Tint.PAPER));
-            g.fill(new Rectangle2D.Double(at.getX() - width / 2 - 1.2, at.getY() - 3.5, width + 2.4, 7));
+            g.fill(ground);
             g.setColor(palette.of(pen.tint()));
-            Typeface.draw(g, pen.letter(), at.getX() - width / 2, at.getY() + Typeface.capital(LETTER) / 2, LETTER);
+            Typeface.draw(g, pen.letter(), at.getX() - width / 2, at.getY() + Typeface.capital(size) / 2, size);
         }
     }
 

@@ -15,16 +15,16 @@ import java.util.Optional;
 final class NotePlacer {
     private static final double[] RINGS = {0, 7, 16, 28, 44, 64, 90, 124, 165};
     private static final int DIRECTIONS = 16;
-    private static final double LEADER_FROM = 12;
     private static final double PADDING = 1.5;
 
-    /** From the middle of a symbol, or from a line, to the nearest words. */
+    /** From the middle of a symbol, or from a line, to the nearest words; symbols beside letters of 8 points. */
     private static final double FROM_SYMBOL = 10;
 
     private static final double FROM_LINE = 4;
 
     private final PlanView view;
     private final double size;
+    private final double fromSymbol;
     private final int firstNumber;
     private final BoxGrid taken = new BoxGrid();
     private final SegmentGrid leaders = new SegmentGrid();
@@ -35,8 +35,9 @@ final class NotePlacer {
     private NotePlacer(Picture picture, PlanView view, List<Rectangle2D> reserved, double size, int firstNumber) {
         this.view = view;
         this.size = size;
+        this.fromSymbol = FROM_SYMBOL * Symbol.scale(size);
         this.firstNumber = firstNumber;
-        this.lines = new PaperLines(picture, view);
+        this.lines = new PaperLines(picture, view, size);
         lines.symbols().forEach(taken::add);
         reserved.forEach(taken::add);
     }
@@ -94,7 +95,7 @@ final class NotePlacer {
 
     private Optional<Candidate> best(Note note, double width, double height) {
         Optional<Candidate> best = Optional.empty();
-        double nearest = isOfLine(note) ? FROM_LINE : FROM_SYMBOL;
+        double nearest = isOfLine(note) ? FROM_LINE : fromSymbol;
         if (note.kind() == Note.Kind.PLACE) {
             best = inTheMiddle(note, width, height);
         }
@@ -109,8 +110,10 @@ final class NotePlacer {
         return best;
     }
 
+    /** A conductor without extent in plan, such as one that only rises, is a place: symbols stand there. */
     private static boolean isOfLine(Note note) {
-        return note.kind() == Note.Kind.CONDUCTOR || note.kind() == Note.Kind.PATH;
+        boolean isLine = note.kind() == Note.Kind.CONDUCTOR || note.kind() == Note.Kind.PATH;
+        return isLine && note.anchors().size() > 1;
     }
 
     private Optional<Candidate> inTheMiddle(Note note, double width, double height) {
@@ -131,10 +134,11 @@ final class NotePlacer {
 
     private Optional<Candidate> better(
             Optional<Candidate> known, Note note, int anchor, double distance, double width, double height) {
-        double clear = isOfLine(note) ? 0 : FROM_SYMBOL + 1.5;
+        double clear = isOfLine(note) ? 0 : fromSymbol + 1.5;
         double extra = 2.0 * anchor;
         Optional<Candidate> best = known;
-        Point2D at = view.of(note.anchors().get(anchor));
+        Point2D drawn = view.of(note.anchors().get(anchor));
+        Point2D at = note.kind() == Note.Kind.CONDUCTOR ? lines.onConductor(note.id(), drawn) : drawn;
         if (!view.frame().contains(at)) {
             return known;
         }
@@ -169,11 +173,11 @@ final class NotePlacer {
     }
 
     /** From the edge of the symbol, or from the line itself, to the nearest place of the box. */
-    private static Optional<Line2D> leader(Point2D at, Rectangle2D box, double clear) {
+    private Optional<Line2D> leader(Point2D at, Rectangle2D box, double clear) {
         double x = Math.max(box.getMinX(), Math.min(box.getMaxX(), at.getX()));
         double y = Math.max(box.getMinY(), Math.min(box.getMaxY(), at.getY()));
         double length = at.distance(x, y);
-        if (length < LEADER_FROM) {
+        if (length < fromSymbol + 2) {
             return Optional.empty();
         }
         double share = clear / length;

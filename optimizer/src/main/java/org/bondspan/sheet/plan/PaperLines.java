@@ -4,24 +4,40 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What of a picture is in the way of words, on paper. */
 final class PaperLines {
+    /** Lines are painted no further from their true places, in points. */
+    private static final double FAR = 40;
+
     private final SegmentGrid conductors = new SegmentGrid();
     private final SegmentGrid walls = new SegmentGrid();
     private final SegmentGrid others = new SegmentGrid();
     private final List<Rectangle2D> symbols = new ArrayList<>();
+    private final Map<String, List<Line2D>> byConductor = new HashMap<>();
+    private final double scale;
 
-    PaperLines(Picture picture, PlanView view) {
+    /** In a view with letters of that size. */
+    PaperLines(Picture picture, PlanView view, double letters) {
+        this.scale = Symbol.scale(letters);
         for (Item item : picture.items()) {
             if (item instanceof Item.Mark mark) {
                 addSymbol(mark, view.of(mark.at()));
             } else if (item instanceof Item.Run run) {
-                addLines(item, grid(run), view);
+                addRun(run, view);
             } else {
-                addLines(item, others, view);
+                addLines(item.places().stream().map(view::of).toList(), others, view);
             }
+        }
+    }
+
+    private void addRun(Item.Run run, PlanView view) {
+        List<Line2D> lines = addLines(BesidePath.of(run, view, scale), grid(run), view);
+        if (run.layer() == Layer.CONDUCTORS) {
+            byConductor.computeIfAbsent(run.id(), id -> new ArrayList<>()).addAll(lines);
         }
     }
 
@@ -33,7 +49,7 @@ final class PaperLines {
     }
 
     private void addSymbol(Item.Mark mark, Point2D at) {
-        double half = mark.symbol().size() / 2;
+        double half = scale * mark.symbol().size() / 2;
         if (mark.symbol() == Symbol.COLUMN) {
             others.add(new Line2D.Double(at.getX() - half, at.getY() - half, at.getX() + half, at.getY() + half));
         } else {
@@ -41,14 +57,36 @@ final class PaperLines {
         }
     }
 
-    private static void addLines(Item item, SegmentGrid grid, PlanView view) {
-        for (int i = 1; i < item.places().size(); i++) {
-            Clip.within(
-                            view.frame(),
-                            view.of(item.places().get(i - 1)),
-                            view.of(item.places().get(i)))
-                    .ifPresent(grid::add);
+    private static List<Line2D> addLines(List<Point2D> places, SegmentGrid grid, PlanView view) {
+        List<Line2D> lines = new ArrayList<>();
+        for (int i = 1; i < places.size(); i++) {
+            Clip.within(view.frame(), places.get(i - 1), places.get(i)).ifPresent(lines::add);
         }
+        lines.forEach(grid::add);
+        return lines;
+    }
+
+    /** The place nearest to that one on a conductor as painted; that one itself where the conductor is far. */
+    Point2D onConductor(String id, Point2D near) {
+        Point2D best = near;
+        double distance = FAR;
+        for (Line2D line : byConductor.getOrDefault(id, List.of())) {
+            double own = line.ptSegDist(near);
+            if (own < distance) {
+                distance = own;
+                best = nearest(line, near);
+            }
+        }
+        return best;
+    }
+
+    private static Point2D nearest(Line2D line, Point2D to) {
+        double dx = line.getX2() - line.getX1();
+        double dy = line.getY2() - line.getY1();
+        double square = dx * dx + dy * dy;
+        double along = square == 0 ? 0 : ((to.getX() - line.getX1()) * dx + (to.getY() - line.getY1()) * dy) / square;
+        double share = Math.max(0, Math.min(1, along));
+        return new Point2D.Double(line.getX1() + share * dx, line.getY1() + share * dy);
     }
 
     List<Rectangle2D> symbols() {

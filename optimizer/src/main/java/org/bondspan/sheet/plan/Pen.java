@@ -21,6 +21,11 @@ public record Pen(Tint tint, double width, List<Float> dash, String letter, Cros
         ALONG_THE_LINE
     }
 
+    /** How many times their width lines have beside letters of that size: thinner on small sheets, never thicker. */
+    public static double scale(double letters) {
+        return Math.min(1, letters / 8);
+    }
+
     static Pen plain(Tint tint, double width, Float... dash) {
         return new Pen(tint, width, List.of(dash), "", Crosses.NONE);
     }

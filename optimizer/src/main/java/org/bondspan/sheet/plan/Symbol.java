@@ -26,12 +26,17 @@ public enum Symbol {
         this.size = size;
     }
 
+    /** How many times their size symbols have beside letters of that size. */
+    public static double scale(double letters) {
+        return letters / 8;
+    }
+
     /** What the legend says. */
     public String words() {
         return words;
     }
 
-    /** Width and height in points. */
+    /** Width and height in points, beside letters of 8 points. */
     public double size() {
         return size;
     }

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -15,12 +16,15 @@ public final class SymbolPainter {
     private static final double LETTERS = 7.5;
 
     private final Graphics2D g;
+    private final double scale;
     private final Color ink;
     private final Color paper;
     private final Color grey;
 
-    public SymbolPainter(Graphics2D g, Palette palette) {
+    /** For letters of that size beside the symbols, in points. */
+    public SymbolPainter(Graphics2D g, Palette palette, double letters) {
         this.g = g;
+        this.scale = Symbol.scale(letters);
         this.ink = palette.of(Tint.INK);
         this.paper = palette.of(Tint.PAPER);
         this.grey = palette.of(Tint.GREY);
@@ -28,6 +32,15 @@ public final class SymbolPainter {
 
     /** The symbol with its middle there; the letters stand in electrodes. */
     public void paint(Symbol symbol, String letters, Point2D at) {
+        AffineTransform before = g.getTransform();
+        g.translate(at.getX(), at.getY());
+        g.scale(scale, scale);
+        paint(symbol, letters);
+        g.setTransform(before);
+    }
+
+    private void paint(Symbol symbol, String letters) {
+        Point2D at = new Point2D.Double();
         double half = symbol.size() / 2;
         Rectangle2D square = new Rectangle2D.Double(at.getX() - half, at.getY() - half, 2 * half, 2 * half);
         Shape circle = new Ellipse2D.Double(square.getX(), square.getY(), square.getWidth(), square.getHeight());

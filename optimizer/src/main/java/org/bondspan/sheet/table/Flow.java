@@ -72,7 +72,7 @@ public final class Flow {
             do {
                 put(block.rows().get(next));
                 next++;
-            } while (next < block.rows().size() && fits(block.rows().get(next).height()));
+            } while (next < block.rows().size() && fits(block.rows().get(next).height()) && !leavesOne(block, next));
             y += GAP;
             if (next < block.rows().size()) {
                 nextColumn();
@@ -89,6 +89,14 @@ public final class Flow {
                 + block.rows().subList(next, next + 2).stream()
                         .mapToDouble(Band::height)
                         .sum());
+    }
+
+    /** Whether the last row alone would begin the next column, were this one filled. */
+    private boolean leavesOne(Block block, int next) {
+        int size = block.rows().size();
+        return next == size - 2
+                && !fits(block.rows().get(next).height()
+                        + block.rows().get(size - 1).height());
     }
 
     private boolean fits(double height) {

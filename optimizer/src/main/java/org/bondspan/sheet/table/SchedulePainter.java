@@ -14,7 +14,9 @@ import org.bondspan.sheet.plan.Typeface;
 
 /** Sets schedules for a column of that width, in letters of that size. Lengths in points. */
 public record SchedulePainter(double width, double size) {
-    private static final double GAP = 5;
+    /** Between two columns, in sizes of letters. */
+    private static final double GAP = 0.9;
+
     private static final double LARGEST_SHARE = 0.34;
 
     public Block block(Schedule schedule) {
@@ -58,7 +60,7 @@ public record SchedulePainter(double width, double size) {
         int columns = schedule.headings().size();
         double[] widths = new double[columns];
         double[] weights = new double[columns];
-        double room = width - GAP * (columns - 1);
+        double room = width - GAP * size * (columns - 1);
         for (int i = 0; i < columns; i++) {
             double natural = schedule.column(i).stream()
                     .mapToDouble(words -> Typeface.width(Typeface.printable(words), size))
@@ -93,7 +95,7 @@ public record SchedulePainter(double width, double size) {
                 } else {
                     drawLines(g, wrapped.get(i), left, y, size);
                 }
-                left += widths[i] + GAP;
+                left += widths[i] + GAP * size;
             }
         });
     }
