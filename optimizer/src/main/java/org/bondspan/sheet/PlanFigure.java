@@ -30,6 +30,7 @@ public final class PlanFigure implements Drawing {
 
     private final SheetContent content;
     private final Level level;
+    private final Schedules schedules;
     private final PlanViews views;
     private final Flow below;
     private final double height;
@@ -38,6 +39,7 @@ public final class PlanFigure implements Drawing {
         this.content = content;
         this.level = level;
         Picture picture = LevelPicture.of(content.site(), content.layout(), level);
+        this.schedules = new Schedules(content, picture);
         this.views = views(picture, content.site().lengthUnit());
         double top = views.room().getMaxY() + GAP;
         SchedulePainter painter = new SchedulePainter((WIDTH - GAP * (COLUMNS + 1)) / COLUMNS, SIZE);
@@ -58,7 +60,6 @@ public final class PlanFigure implements Drawing {
     }
 
     private List<Block> right(SchedulePainter painter) {
-        Schedules schedules = new Schedules(content, level.id());
         List<Schedule> chosen = new ArrayList<>(schedules.figures());
         chosen.add(Schedules.numbered(views.numbered()));
         return chosen.stream()

@@ -45,7 +45,7 @@ public final class PlanSheets {
                 size.height() - 2 * size.margin() - 2 * gap);
         SchedulePainter painter = new SchedulePainter(size.column(), size.text());
         blocks.add(Legend.of(picture, painter));
-        new Schedules(content, level.id()).list().forEach(schedule -> blocks.add(painter.block(schedule)));
+        new Schedules(content, picture).list().forEach(schedule -> blocks.add(painter.block(schedule)));
     }
 
     /** The sheets of a level of the site, the plan first. */

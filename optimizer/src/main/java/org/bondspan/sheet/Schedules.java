@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -15,7 +16,9 @@ import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.SizeTotal;
+import org.bondspan.sheet.plan.Item;
 import org.bondspan.sheet.plan.Note;
+import org.bondspan.sheet.plan.Picture;
 import org.bondspan.sheet.table.Schedule;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
@@ -29,12 +32,15 @@ final class Schedules {
     private final Layout layout;
     private final LengthUnit unit;
     private final String level;
+    private final Set<String> drawn;
 
-    Schedules(SheetContent content, String level) {
+    /** For the level of that picture. */
+    Schedules(SheetContent content, Picture picture) {
         this.site = content.site();
         this.layout = content.layout();
         this.unit = layout.lengthUnit();
-        this.level = level;
+        this.level = picture.level();
+        this.drawn = picture.items().stream().map(Item::id).collect(Collectors.toSet());
     }
 
     /** All tables of the level, without those that are empty. */
@@ -153,15 +159,26 @@ final class Schedules {
 
     private Schedule electrodes() {
         return new Schedule(
-                "Electrodes of the site",
+                "Electrodes on this level",
                 List.of("id", "~type", "~state", "size"),
                 layout.electrodes().stream()
+                        .filter(state -> drawn.contains(state.id()) || isNowhere(state.id()))
                         .map(state -> List.of(
                                 state.id(),
                                 state.type().replace('-', ' '),
                                 state.state().label().replace('-', ' '),
                                 state.need().map(WireSize::label).orElse("-")))
                         .toList());
+    }
+
+    /** Whether the site file gives no place of an electrode: then it stands on the sheet of each level. */
+    private boolean isNowhere(String id) {
+        boolean isPipe = site.listPaths(SitePath.WaterPiping.class).stream()
+                .anyMatch(pipe -> pipe.electrode().filter(id::equals).isPresent());
+        return !isPipe
+                && site.electrodes().stream()
+                        .anyMatch(electrode -> electrode.id().equals(id)
+                                && electrode.connections().isEmpty());
     }
 
     private Schedule bonds() {

@@ -62,11 +62,27 @@ public final class Typeface {
 
     /** On one line; control characters and what the face lacks become {@code ?}. */
     public static String printable(String words) {
+        if (isPlain(words)) {
+            return words;
+        }
         String plain =
                 CONTROL.matcher(SPACE.matcher(words.strip()).replaceAll(" ")).replaceAll("?");
         StringBuilder text = new StringBuilder();
         plain.codePoints().forEach(c -> text.appendCodePoint(FONT.canDisplay(c) && c < 0x10000 ? c : '?'));
         return text.toString();
+    }
+
+    /** Most words are: letters of ASCII, with single blanks between them. */
+    private static boolean isPlain(String words) {
+        boolean afterBlank = true;
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
+            if (c < ' ' || c > '~' || (c == ' ' && afterBlank)) {
+                return false;
+            }
+            afterBlank = c == ' ';
+        }
+        return words.isEmpty() || !afterBlank;
     }
 
     /** Width of a printable text. */
