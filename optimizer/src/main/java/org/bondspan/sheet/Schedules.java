@@ -212,8 +212,14 @@ final class Schedules {
                 "Not permitted to carry",
                 List.of("path", "~why", "rule"),
                 layout.excluded().stream()
+                        .filter(path -> drawn.contains(path.path()) || !hasLine(path.path()))
                         .map(path -> List.of(path.path(), path.reason(), String.join(", ", path.basis())))
                         .toList());
+    }
+
+    private boolean hasLine(String id) {
+        return site.paths().stream()
+                .anyMatch(path -> path.id().equals(id) && path.findLine().isPresent());
     }
 
     private Schedule cautions() {

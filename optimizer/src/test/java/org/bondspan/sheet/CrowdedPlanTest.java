@@ -33,6 +33,19 @@ class CrowdedPlanTest {
     }
 
     @Test
+    void aSheetListsWhatLiesOnItsLevel() throws IOException {
+        SheetContent two = LargeAnswer.of(2, 5);
+        for (int level = 0; level < 2; level++) {
+            byte[] sheets = PdfFile.of(PlanSheets.of(two, two.site().levels().get(level), SheetSize.ARCH_D));
+            try (PDDocument pdf = Loader.loadPDF(sheets)) {
+                assertThat(new PDFTextStripper().getText(pdf))
+                        .contains("rod-" + level + "-0", "rod-" + level + "-4")
+                        .doesNotContain("rod-" + (1 - level) + "-");
+            }
+        }
+    }
+
+    @Test
     void schedulesGoOnUntilEveryConductorIsListed() throws IOException {
         try (PDDocument pdf = Loader.loadPDF(PdfFile.of(PlanSheets.of(content, level, SheetSize.LETTER)))) {
             String text = new PDFTextStripper().getText(pdf);
