@@ -67,7 +67,7 @@ class TakeOffFilesTest {
                      "connections": [{"at": [20, 5]}]}
                  ],
                  "prices": {"name": "+1", "labor": {"perHour": 1, "source": "=2"},
-                   "copper": {"perPound": 1, "ratio": 1, "date": "-", "source": "\\r=3"},
+                   "copper": {"perPound": 1, "ratio": 1, "date": "2025-01-31", "source": "\\r=3"},
                    "conductors": [{"size": "8 AWG", "hours": {"raceway": 1}, "source": "=4"}],
                    "connections": {"service-lug": {"price": 1, "hours": 1, "source": "=HYPERLINK(5)"}}}}""";
         Run run = Run.withInput(site, "takeoff", "-", "--csv", file("a.csv"), "--xlsx", file("a.xlsx"));

@@ -2,6 +2,7 @@ package org.bondspan.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -24,6 +25,7 @@ import org.bondspan.sheet.out.SvgFile;
 import org.bondspan.sheet.plan.PlacedNote;
 import org.bondspan.sheet.plan.PlacedPlan;
 import org.bondspan.units.Numbers;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.xml.sax.SAXException;
@@ -181,5 +183,39 @@ class PlanSheetsTest {
                 .layout()
                 .findings()
                 .forEach(finding -> assertThat(words).contains(finding.rule()));
+    }
+
+    /** XML 1.0, 2.2: no control characters but tab and line breaks. */
+    @Test
+    void aTitleOfAnyCharactersGivesAWellFormedSvg() throws IOException, SAXException, ParserConfigurationException {
+        Drawing named = new Drawing() {
+            @Override
+            public String title() {
+                return "<a> & \u0007\u202e\ud800 b";
+            }
+
+            @Override
+            public double width() {
+                return 10;
+            }
+
+            @Override
+            public double height() {
+                return 10;
+            }
+
+            @Override
+            public void paint(Graphics2D g) {
+                g.draw(new Rectangle2D.Double(1, 1, 8, 8));
+            }
+        };
+
+        assertThat(DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(new ByteArrayInputStream(SvgFile.of(named)))
+                        .getElementsByTagName("title")
+                        .item(0)
+                        .getTextContent())
+                .isEqualTo("<a> & ??? b");
     }
 }

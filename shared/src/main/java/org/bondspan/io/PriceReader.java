@@ -1,6 +1,8 @@
 package org.bondspan.io;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
@@ -105,8 +107,22 @@ public final class PriceReader {
         return new CopperPrice(
                 upTo(fields, "perPound", MOST_MONEY, "Give the price of copper per lb"),
                 upTo(fields, "ratio", MOST_RATIO, "Give the price of conductor divided by that of the copper in it"),
-                fields.name("date", "Give the day of the price, such as \"2025-01-31\""),
+                day(fields),
                 source(fields));
+    }
+
+    /** ISO 8601, a day that there is. */
+    private static String day(Fields fields) {
+        String advice = "Give the day of the price, such as \"2025-01-31\"";
+        String day = fields.name("date", advice);
+        try {
+            if (!day.isEmpty()) {
+                LocalDate.parse(day);
+            }
+        } catch (DateTimeParseException e) {
+            fields.report("date", "is not a day", advice);
+        }
+        return day;
     }
 
     private static LaborPrice labor(Fields fields) {

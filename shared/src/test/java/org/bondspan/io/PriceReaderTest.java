@@ -20,6 +20,8 @@ import org.bondspan.units.Length;
 import org.bondspan.units.Money;
 import org.bondspan.units.WireSize;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PriceReaderTest {
     private static BigDecimal number(String digits) {
@@ -83,6 +85,17 @@ class PriceReaderTest {
                 .hasMessageStartingWith(
                         "x.prices.json:3: connections.rod-clam: is not a field of connections. Perhaps \"rod-clamp\" is meant.")
                 .hasMessageEndingWith("x.prices.json:4: conductors[1].size: is listed twice. Remove one of the two.");
+    }
+
+    /** ISO 8601; 2025 has no 29 February, and no month has 40 days. */
+    @ParameterizedTest
+    @ValueSource(strings = {"2025-13-40", "2025-02-29", "31 January 2025", "2025-1-31"})
+    void aPriceHasADayThatThereIs(String day) {
+        assertThatThrownBy(() -> PriceReader.parse("""
+                        {"format": "bondspan-prices/1",
+                         "copper": {"perPound": 4, "ratio": 1.25, "date": "%s"}}""".formatted(day), "p"))
+                .isInstanceOf(InputException.class)
+                .hasMessage("p:2: copper.date: is not a day. Give the day of the price, such as \"2025-01-31\".");
     }
 
     @Test

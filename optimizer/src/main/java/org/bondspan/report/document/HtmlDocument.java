@@ -20,7 +20,7 @@ public final class HtmlDocument {
             caption{text-align:left;font-weight:bold;padding:.3rem 0}
             th,td{text-align:left;vertical-align:top;padding:.25rem .6rem .25rem 0;border-bottom:1px solid #ddd}
             th{color:#555;font-weight:normal;border-bottom:1px solid #111}
-            .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}td{overflow-wrap:anywhere}
+            .n{text-align:right;font-variant-numeric:tabular-nums;white-space:nowrap}td{overflow-wrap:break-word}
             .w{white-space:nowrap}td:first-child{white-space:nowrap;max-width:16rem;overflow:hidden;text-overflow:ellipsis}
             figure{margin:1rem 0}figure img{width:100%;border:1px solid #ccc}
             @media print{body{max-width:none;margin:0;font-size:11px}tr,figure{break-inside:avoid}}

@@ -35,7 +35,10 @@ public final class SvgFile {
         root.setAttributeNS(
                 null, "viewBox", String.format(Locale.ROOT, "0 0 %.2f %.2f", drawing.width(), drawing.height()));
         Element title = document.createElementNS(SVG, "title");
-        title.setTextContent(drawing.title());
+        title.setAttributeNS(null, "id", "title");
+        root.setAttributeNS(null, "role", "img");
+        root.setAttributeNS(null, "aria-labelledby", "title");
+        title.setTextContent(Typeface.printable(drawing.title()));
         root.insertBefore(title, root.getFirstChild());
         return text(g, root).getBytes(StandardCharsets.UTF_8);
     }

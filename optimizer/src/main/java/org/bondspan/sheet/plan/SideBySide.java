@@ -11,10 +11,10 @@ import java.util.Optional;
 import org.bondspan.site.PlanPoint;
 
 /**
- * Sets lines that would cover each other side by side: says of each straight stretch how far beside its true place it
- * is painted. Walls stay where they are; conductors move to their inside, what else lies there to the outside.
- * Elsewhere conductors stay as long as there is room. Beams and lines where copper may run are the way that a conductor
- * takes and lie below it; the latter leave walls to the same side.
+ * Sets lines that would cover each other side by side: says of each straight stretch how far beside its true place it is
+ * painted. Walls stay where they are; conductors and piping move to their inside, rings and what may not carry to the
+ * outside. Elsewhere conductors stay as long as there is room. Beams and lines where copper may run are the way that a
+ * conductor takes and lie below it; the latter leave walls to the same side.
  */
 final class SideBySide {
     /** Between the edges of two lines, in points. */
@@ -41,6 +41,11 @@ final class SideBySide {
 
         boolean isConductor() {
             return run.layer() == Layer.CONDUCTORS;
+        }
+
+        /** Footings and rings lie outside a wall, or below it. */
+        boolean liesInside() {
+            return run.layer() != Layer.NOT_PERMITTED && run.kind() != LineKind.RING;
         }
 
         boolean isWay() {
@@ -147,8 +152,7 @@ final class SideBySide {
         Optional<Placed> wall =
                 others.stream().filter(other -> other.stretch().isFixed()).findFirst();
         if (wall.isPresent()) {
-            boolean goesInside = stretch.isConductor() || stretch.isWay();
-            return isInsideLeft(wall.get().stretch()) == goesInside ? left : right;
+            return isInsideLeft(wall.get().stretch()) == stretch.liesInside() ? left : right;
         }
         return left <= -right ? left : right;
     }
