@@ -11,10 +11,10 @@ import java.util.Optional;
 import org.bondspan.site.PlanPoint;
 
 /**
- * Sets lines that would cover each other side by side: says of each straight stretch how far beside its true place it is
- * painted. Walls stay where they are; conductors and piping move to their inside, rings and what may not carry to the
- * outside. Elsewhere conductors stay as long as there is room. Beams and lines where copper may run are the way that a
- * conductor takes and lie below it; the latter leave walls to the same side.
+ * Sets lines that would cover each other side by side: says of each straight stretch how far beside its true place it
+ * is painted. Walls stay where they are; conductors and piping move to their inside, rings and what may not carry to
+ * the outside. Elsewhere conductors stay as long as there is room. Beams and lines where copper may run are the way
+ * that a conductor takes and lie below it; the latter leave walls to the same side.
  */
 final class SideBySide {
     /** Between the edges of two lines, in points. */
