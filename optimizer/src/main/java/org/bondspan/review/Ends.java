@@ -7,6 +7,7 @@ import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
+import org.bondspan.site.Electrode.InGroundMetal;
 import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
@@ -69,6 +70,34 @@ final class Ends {
                 .flatMap(pipe -> whereabouts.findPlace(pipe, Length.ZERO));
     }
 
+    /** Whether an end on some thing can be at a place: at one of its connections, or somewhere on its metal. */
+    boolean liesAt(End end, Position at) {
+        if (end instanceof End.AtService service) {
+            return anyAt(whereabouts.connections(service.service(), service.connection()), at);
+        }
+        if (end instanceof End.AtElectrode electrode) {
+            return findEntrance(electrode.electrode())
+                    .map(entrance -> CopperNodes.isSame(entrance, at))
+                    .orElseGet(() -> anyAt(whereabouts.connections(electrode.electrode(), electrode.connection()), at));
+        }
+        return end instanceof End.OnPath on
+                && on.distance()
+                        .flatMap(distance -> whereabouts.findPlace(on.path(), distance))
+                        .map(landed -> CopperNodes.isSame(landed, at))
+                        .orElseGet(() -> whereabouts.isAt(on.path(), at) || isAtMemberOf(on.path(), at));
+    }
+
+    /** In-ground members are landing places of their frame, whether or not it carries. */
+    private boolean isAtMemberOf(String frame, Position at) {
+        return metal.site().listElectrodes(InGroundMetal.class).stream()
+                .filter(member -> member.frame().equals(Optional.of(frame)))
+                .anyMatch(member -> anyAt(member.connections(), at));
+    }
+
+    private static boolean anyAt(List<Connection> connections, Position at) {
+        return connections.stream().anyMatch(connection -> CopperNodes.isSame(connection.position(), at));
+    }
+
     /** How far along a pipe or line the conductor lands: as stated, else where its drawn line ends. */
     Optional<Length> findDistance(ProposedConductor conductor, End.OnPath end) {
         return end.distance()
@@ -94,7 +123,7 @@ final class Ends {
     }
 
     /** How far along its drawn line the conductor passes a place; empty where it does not, or has no line. */
-    Optional<Length> findAlong(ProposedConductor conductor, Position place) {
+    private Optional<Length> findAlong(ProposedConductor conductor, Position place) {
         Length before = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
             Position a = conductor.line().get(i - 1);
@@ -106,6 +135,15 @@ final class Ends {
             before = before.plus(whereabouts.distance(a, b));
         }
         return Optional.empty();
+    }
+
+    /** How far along its drawn line the conductor passes a place short of both its ends. */
+    Optional<Length> findBetween(ProposedConductor conductor, Position place) {
+        List<Position> line = conductor.line();
+        boolean atEnd = line.isEmpty()
+                || CopperNodes.isSame(line.get(0), place)
+                || CopperNodes.isSame(line.get(line.size() - 1), place);
+        return atEnd ? Optional.empty() : findAlong(conductor, place);
     }
 
     private static Optional<Length> findOnRun(Position a, Position b, Position place) {

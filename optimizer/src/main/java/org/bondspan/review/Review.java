@@ -100,7 +100,7 @@ public final class Review {
     private List<Offence> listUnrelied() {
         SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
         List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
-        unrelied.addAll(new JointNamesCheck(metal).find(proposal));
+        unrelied.addAll(new JointCheck(metal, verdicts.tie().joints()).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
             unrelied.addAll(offences(conductor));
             spares.find(conductor).ifPresent(unrelied::add);
