@@ -17,9 +17,14 @@ final class Nearest {
                 .min(Comparator.comparingInt(candidate -> distance(word, candidate)));
     }
 
-    /** {@code Perhaps "rodLength" is meant; known are "id", "type"}. */
+    /** {@code Perhaps "rodLength" is meant. Known here: id, type}. */
     static String advice(String word, Collection<String> candidates) {
-        String known = candidates.isEmpty() ? "There is none" : "Known here: " + list(candidates);
+        return advice(word, candidates, "There is none here: add it, or leave this out");
+    }
+
+    /** @param withoutAny what to do where there is no candidate at all */
+    static String advice(String word, Collection<String> candidates, String withoutAny) {
+        String known = candidates.isEmpty() ? withoutAny : "Known here: " + list(candidates);
         return find(word, candidates)
                 .map(near -> "Perhaps \"" + near + "\" is meant. " + known)
                 .orElse(known);
