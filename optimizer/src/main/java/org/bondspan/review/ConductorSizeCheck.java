@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.review.Node.Kind;
+import org.bondspan.site.Material;
 
 /** 250.66, 310.10(G): conductors smaller than their need, or side by side in place of one; larger than needed. */
 final class ConductorSizeCheck implements ReliedCheck {
@@ -49,7 +50,16 @@ final class ConductorSizeCheck implements ReliedCheck {
         return requirements
                 .find(conductor)
                 .filter(need -> !need.size().isAtLeast(conductor.size()))
+                .filter(need -> isEnoughForAll(need, conductor.material()))
                 .map(need -> larger(conductor, need));
+    }
+
+    /** Nobody is told to make smaller what may be needed once something else is mended. */
+    private boolean isEnoughForAll(Requirement need, Material material) {
+        return requirements
+                .findOutstanding(material)
+                .map(outstanding -> need.size().isAtLeast(outstanding.size()))
+                .orElse(true);
     }
 
     /** Another way just as small leads round the conductor, in copper alone. */

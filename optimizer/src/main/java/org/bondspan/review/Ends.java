@@ -2,8 +2,10 @@ package org.bondspan.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
@@ -20,11 +22,15 @@ final class Ends {
     private final SiteMetal metal;
     private final Whereabouts whereabouts;
     private final Proposal proposal;
+    private final List<CopperLine> measuredLines;
 
     Ends(SiteMetal metal, Proposal proposal) {
         this.metal = metal;
         this.whereabouts = metal.whereabouts();
         this.proposal = proposal;
+        this.measuredLines = metal.site().listPaths(CopperLine.class).stream()
+                .filter(line -> line.measured().isPresent())
+                .toList();
     }
 
     /** Where an end of the conductor is: as drawn, else as named. */
@@ -115,11 +121,45 @@ final class Ends {
     Length measured(ProposedConductor conductor) {
         Length sum = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
-            Position a = conductor.line().get(i - 1);
-            Position b = conductor.line().get(i);
-            sum = sum.plus(findMeasured(a, b).orElseGet(() -> whereabouts.distance(a, b)));
+            sum = sum.plus(measured(conductor.line().get(i - 1), conductor.line().get(i)));
         }
         return sum;
+    }
+
+    /** A straight run that may go along a measured line over a part of it: cut where such a line begins, bends or ends. */
+    private Length measured(Position a, Position b) {
+        TreeMap<Length, Position> cuts = new TreeMap<>();
+        for (CopperLine line : measuredLines) {
+            line.line().vertices().stream()
+                    .map(vertex -> new Position(line.line().level(), vertex.at(), vertex.height()))
+                    .forEach(place -> findOnRun(a, b, place).ifPresent(along -> cuts.put(along, place)));
+        }
+        cuts.put(whereabouts.distance(a, b), b);
+        Length sum = Length.ZERO;
+        Position before = a;
+        for (Position cut : cuts.values()) {
+            sum = sum.plus(measuredPiece(before, cut));
+            before = cut;
+        }
+        return sum;
+    }
+
+    private Length measuredPiece(Position a, Position b) {
+        return measuredLines.stream()
+                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
+                .findFirst()
+                .orElseGet(() -> whereabouts.distance(a, b));
+    }
+
+    /** By how much copper may be shorter than drawn, along all lines measured so. */
+    Length mostSaved() {
+        Length saved = Length.ZERO;
+        for (CopperLine line : measuredLines) {
+            Length drawn = LineLengths.of(line.line());
+            Length measured = line.measured().orElse(drawn);
+            saved = measured.isLessThan(drawn) ? saved.plus(drawn.minus(measured)) : saved;
+        }
+        return saved;
     }
 
     /** How far along its drawn line the conductor passes a place; empty where it does not, or has no line. */
@@ -152,21 +192,25 @@ final class Ends {
         return onLevel ? LineLengths.findDistance(run, place.at(), place.height()) : Optional.empty();
     }
 
-    private Optional<Length> findMeasured(Position a, Position b) {
-        return metal.site().listPaths(CopperLine.class).stream()
-                .filter(line -> line.measured().isPresent())
-                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
-                .findFirst();
-    }
-
     /** The length to reckon with: stated, else measured with make-up, else the straight distance with make-up. */
     Optional<Length> length(ProposedConductor conductor) {
+        return switch (lengthFrom(conductor)) {
+            case STATED -> conductor.length();
+            case LINE -> Optional.of(measured(conductor).plus(makeUp(conductor)));
+            case ENDS -> straightDistance(conductor).map(length -> length.plus(makeUp(conductor)));
+            case NOTHING -> Optional.empty();
+        };
+    }
+
+    /** What tells that length. */
+    LengthFrom lengthFrom(ProposedConductor conductor) {
         if (conductor.length().isPresent()) {
-            return conductor.length();
+            return LengthFrom.STATED;
         }
-        Optional<Length> run =
-                conductor.line().size() > 1 ? Optional.of(measured(conductor)) : straightDistance(conductor);
-        return run.map(length -> length.plus(makeUp(conductor)));
+        if (conductor.line().size() > 1) {
+            return LengthFrom.LINE;
+        }
+        return straightDistance(conductor).isPresent() ? LengthFrom.ENDS : LengthFrom.NOTHING;
     }
 
     private Length makeUp(ProposedConductor conductor) {

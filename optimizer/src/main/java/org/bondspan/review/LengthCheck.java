@@ -1,10 +1,8 @@
 package org.bondspan.review;
 
 import java.util.Optional;
-import org.bondspan.code.LineLengths;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -13,15 +11,12 @@ import org.bondspan.units.Numbers;
 final class LengthCheck implements ConductorCheck {
     private final Ends ends;
     private final LengthUnit unit;
-    private final boolean mayBeShorter;
+    private final Length mostSaved;
 
     LengthCheck(Ends ends, Site site) {
         this.ends = ends;
         this.unit = site.lengthUnit();
-        this.mayBeShorter = site.listPaths(CopperLine.class).stream()
-                .anyMatch(line -> line.measured()
-                        .map(measured -> measured.isLessThan(LineLengths.of(line.line())))
-                        .orElse(false));
+        this.mostSaved = ends.mostSaved();
     }
 
     @Override
@@ -31,13 +26,13 @@ final class LengthCheck implements ConductorCheck {
         }
         Length stated = conductor.length().get();
         Length line = ends.measured(conductor);
-        Length apart = straightDistance(conductor);
+        Length apart = leastDistance(conductor);
         boolean byLine = !line.isLessThan(apart);
         Length least = byLine ? line : apart;
         if (!isBelow(stated, least)) {
             return Optional.empty();
         }
-        String what = byLine ? "its line measures " : "its ends lie apart by ";
+        String what = byLine ? "its line measures " : mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least ";
         return Optional.of(new Offence(
                 CheckedRule.LENGTH_TOO_SHORT,
                 conductor.id(),
@@ -46,9 +41,10 @@ final class LengthCheck implements ConductorCheck {
                 "Correct the length."));
     }
 
-    /** Nothing can be said where a measured line may be shorter than it is drawn. */
-    private Length straightDistance(ProposedConductor conductor) {
-        return mayBeShorter ? Length.ZERO : ends.straightDistance(conductor).orElse(Length.ZERO);
+    /** Straight between the ends, less what lines measured shorter than they are drawn may save. */
+    private Length leastDistance(ProposedConductor conductor) {
+        Length straight = ends.straightDistance(conductor).orElse(Length.ZERO);
+        return mostSaved.isLessThan(straight) ? straight.minus(mostSaved) : Length.ZERO;
     }
 
     /** Below by more than the rounding of written numbers: half of 0.01 on the length and on each place of the line. */

@@ -142,7 +142,8 @@ public final class Review {
                 conductor.material(),
                 required.map(Requirement::size),
                 required.map(Requirement::toward).orElse(""),
-                ends.length(conductor));
+                ends.length(conductor),
+                ends.lengthFrom(conductor));
     }
 
     /** The best way of every pair of a service and a thing to be connected. */
