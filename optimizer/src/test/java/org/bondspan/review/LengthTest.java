@@ -41,7 +41,7 @@ class LengthTest {
         assertThat(straightOver("(25,0)", "(60,0)", "20").cautions()).isEmpty();
         assertThat(straightOver("(25,0)", "(60,0)", "19.9").cautions()).containsExactly("length D");
         assertThat(straightOver("(0,10)", "(60,10)", "59.9").cautions())
-                .as("beside the line, 60 ft drawn, of which the tape could save 30 ft nowhere")
+                .as("drawn beside the line, it is measured as drawn")
                 .containsExactly("length D");
     }
 
