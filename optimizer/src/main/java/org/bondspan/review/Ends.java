@@ -1,8 +1,11 @@
 package org.bondspan.review;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
 import org.bondspan.layout.LengthFrom;
@@ -23,6 +26,7 @@ final class Ends {
     private final Whereabouts whereabouts;
     private final Proposal proposal;
     private final List<CopperLine> measuredLines;
+    private final Map<String, Length> furthestTaps = new HashMap<>();
 
     Ends(SiteMetal metal, Proposal proposal) {
         this.metal = metal;
@@ -31,6 +35,15 @@ final class Ends {
         this.measuredLines = metal.site().listPaths(CopperLine.class).stream()
                 .filter(line -> line.measured().isPresent())
                 .toList();
+        proposal.conductors().stream()
+                .flatMap(conductor -> Stream.of(conductor.from(), conductor.to()))
+                .forEach(this::noteTap);
+    }
+
+    private void noteTap(End end) {
+        if (end instanceof End.OnConductor on) {
+            furthestTaps.merge(on.conductor(), on.at(), (a, b) -> a.isLessThan(b) ? b : a);
+        }
     }
 
     /** Where an end of the conductor is: as drawn, else as named. */
@@ -149,6 +162,11 @@ final class Ends {
                 .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
                 .findFirst()
                 .orElseGet(() -> whereabouts.distance(a, b));
+    }
+
+    /** The tap on a conductor that lies furthest from its start; 0 where there is none. */
+    Length furthestTap(ProposedConductor conductor) {
+        return furthestTaps.getOrDefault(conductor.id(), Length.ZERO);
     }
 
     /** By how much copper may be shorter than drawn, along all lines measured so. */

@@ -138,9 +138,6 @@ final class JointMeeting {
     }
 
     private void settle(Node joint) {
-        long named = proposed.stream()
-                .filter(conductor -> ends(conductor).anyMatch(this::isNamed))
-                .count();
         place.ifPresent(at -> takeInLanded(joint, at));
         if (listIds().stream().noneMatch(this::isAtJoint)) {
             return;

@@ -1,6 +1,8 @@
 package org.bondspan.review;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
@@ -19,26 +21,29 @@ final class LengthCheck implements ConductorCheck {
         this.mostSaved = ends.mostSaved();
     }
 
+    /** What a conductor has to be at least as long as, in words. */
+    private record Least(Length length, String words) {}
+
     @Override
     public Optional<Offence> find(ProposedConductor conductor) {
-        if (conductor.length().isEmpty()) {
-            return Optional.empty();
-        }
-        Length stated = conductor.length().get();
-        Length line = ends.measured(conductor);
-        Length apart = leastDistance(conductor);
-        boolean byLine = !line.isLessThan(apart);
-        Length least = byLine ? line : apart;
-        if (!isBelow(stated, least)) {
-            return Optional.empty();
-        }
-        String what = byLine ? "its line measures " : mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least ";
-        return Optional.of(new Offence(
+        return conductor.length().flatMap(stated -> Stream.of(
+                        new Least(ends.measured(conductor), "its line measures "),
+                        new Least(
+                                leastDistance(conductor),
+                                mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
+                        new Least(ends.furthestTap(conductor), "it is tapped at "))
+                .filter(least -> isBelow(stated, least.length))
+                .max(Comparator.comparing(Least::length))
+                .map(least -> tooShort(conductor.id(), stated, least)));
+    }
+
+    private Offence tooShort(String id, Length stated, Least least) {
+        return new Offence(
                 CheckedRule.LENGTH_TOO_SHORT,
-                conductor.id(),
-                conductor.id() + " is stated as " + Numbers.print(stated, unit) + ", but " + what
-                        + Numbers.print(least, unit) + ".",
-                "Correct the length."));
+                id,
+                id + " is stated as " + Numbers.print(stated, unit) + ", but " + least.words
+                        + Numbers.print(least.length, unit) + ".",
+                "Correct the length.");
     }
 
     /** Straight between the ends, less what lines measured shorter than they are drawn may save. */

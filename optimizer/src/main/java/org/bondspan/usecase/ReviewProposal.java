@@ -70,8 +70,8 @@ public final class ReviewProposal {
                 .collect(Collectors.joining(", "));
         Stream<String> runs = straight.isEmpty()
                 ? Stream.empty()
-                : Stream.of("the runs of conductors that state neither length nor line, reckoned straight from end to end: "
-                        + straight);
+                : Stream.of("Runs of conductors that state neither length nor line, reckoned straight from end to end: "
+                        + straight + ".");
         return Stream.concat(StandingCautions.NOT_CHECKED.stream(), runs).toList();
     }
 

@@ -55,6 +55,16 @@ class LengthTest {
         assertThat(judged.message("length")).contains("its ends need at least 30.00 ft");
     }
 
+    /** A tap at 90 ft lies on a conductor of 90 ft, not on one of 89 ft. */
+    @Test
+    void aTapBeyondTheStatedLengthIsACaution() {
+        String tapped = "A 6 AWG (0,30) > R1 length %s\nB 6 AWG R1 > R2\nD 6 AWG S > A~90 length 99";
+        assertThat(Judged.of(SHORT, tapped.formatted("90")).cautions()).isEmpty();
+        Judged judged = Judged.of(SHORT, tapped.formatted("89"));
+        assertThat(judged.cautions()).containsExactly("length A");
+        assertThat(judged.message("length")).contains("it is tapped at 90.00 ft");
+    }
+
     /** 0 to 50 by the tape (20 ft), 10 ft of floor, 8 ft between the rods. */
     @Test
     void theAnswerOfRouteOverSuchALineHasNoCaution() {
@@ -74,7 +84,7 @@ class LengthTest {
                 ReviewProposal.of(site, Draft.of(site, "A 6 AWG S > R1\nB 6 AWG R1 > R2 length 8"));
         assertThat(outcome.reckonedStraight()).containsExactly("A");
         assertThat(outcome.notChecked())
-                .contains("the runs of conductors that state neither length nor line, reckoned straight from end to end: A");
+                .contains("Runs of conductors that state neither length nor line, reckoned straight from end to end: A.");
         assertThat(ReviewText.of(outcome).replaceAll("\\s+", " "))
                 .contains(
                         "It takes 5.51 lb of copper, 1 conductor reckoned straight from end to end for want of a length or"

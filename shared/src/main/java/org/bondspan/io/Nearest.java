@@ -10,10 +10,11 @@ import java.util.stream.Collectors;
 final class Nearest {
     private Nearest() {}
 
-    /** The candidate that differs in the fewest letters, in no more than a third of them. */
+    /** The candidate that differs in the fewest letters, in no more than a third of them, and not in all. */
     static Optional<String> find(String word, Collection<String> candidates) {
         return candidates.stream()
                 .filter(candidate -> distance(word, candidate) <= Math.max(1, candidate.length() / 3))
+                .filter(candidate -> distance(word, candidate) < Math.max(word.length(), candidate.length()))
                 .min(Comparator.comparingInt(candidate -> distance(word, candidate)));
     }
 
