@@ -1,6 +1,7 @@
 package org.bondspan.review;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,6 +36,7 @@ final class JointMeeting {
     private final List<ProposedConductor> proposed = new ArrayList<>();
     private final List<InstalledConductor> installed;
     private final UnionFind<String> met = new UnionFind<>(new HashSet<>(Set.of(JOINT)));
+    private final Map<Node, String> elsewhere = new HashMap<>();
     private final Map<String, JointStop> stops = new LinkedHashMap<>();
 
     JointMeeting(
@@ -80,15 +82,20 @@ final class JointMeeting {
     }
 
     private boolean isNamed(End end) {
-        boolean atCopper = end instanceof End.AtJoint || end instanceof End.AtPlace;
-        return atCopper && node.equals(Optional.of(copper.node(end)));
+        return isAtCopper(end) && node.equals(Optional.of(copper.node(end)));
     }
 
-    /** By ends that name the joint, or another conductor of it. */
+    private static boolean isAtCopper(End end) {
+        return end instanceof End.AtJoint || end instanceof End.AtPlace;
+    }
+
+    /** By ends that name the joint, another conductor of it, or the same other joint or place. */
     private void meetByName(ProposedConductor conductor) {
         ends(conductor).forEach(end -> {
             if (isNamed(end)) {
                 met.union(conductor.id(), JOINT);
+            } else if (isAtCopper(end)) {
+                met.union(conductor.id(), elsewhere.computeIfAbsent(copper.node(end), at -> conductor.id()));
             } else if (end instanceof End.OnConductor on && listIds().contains(on.conductor())) {
                 met.union(conductor.id(), on.conductor());
             } else if (end instanceof End.OnPath on && listIds().contains(on.path())) {
@@ -199,12 +206,12 @@ final class JointMeeting {
 
     /** Nothing else can be meant by a joint at which a single conductor ends. */
     private void tapTheOnlyOne(Node joint, String id) {
-        boolean elsewhere = place.isPresent()
+        boolean drawnElsewhere = place.isPresent()
                 && (installed.stream().anyMatch(conductor -> conductor.id().equals(id))
                         || proposed.stream()
                                 .anyMatch(conductor -> conductor.id().equals(id)
                                         && !conductor.line().isEmpty()));
-        if (!elsewhere) {
+        if (!drawnElsewhere) {
             add(id, new JointStop(joint, Where.BETWEEN, Length.ZERO));
         }
     }

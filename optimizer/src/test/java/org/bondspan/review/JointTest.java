@@ -150,4 +150,15 @@ class JointTest {
         Judged through = judged(String.join(",", to, on, near, BETWEEN_RODS), joint("[30, 10]", "\"B\", \"K\""));
         assertThat(through.violations()).containsExactly("250.53(C) C");
     }
+
+    @Test
+    void conductorsThatMeetAtAnotherJointAreNotToldApart() {
+        Judged judged = Judged.of(SITE, RODS + """
+                A 4 AWG S > J:J1
+                B 4 AWG J:J1 > C
+                D 6 AWG J:J1 > R1
+                joint J2 irreversible A B D""");
+        assertThat(judged.violations()).isEmpty();
+        assertThat(judged.cautions()).isEmpty();
+    }
 }

@@ -1,7 +1,9 @@
 package org.bondspan.io;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
 import org.bondspan.site.Connection;
@@ -10,9 +12,6 @@ import org.bondspan.site.Service;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
 import org.bondspan.site.SitePath.CopperLine;
-import org.bondspan.site.SitePath.InstalledConductor;
-import org.bondspan.site.SitePath.NeverCarries;
-import org.bondspan.site.SitePath.WaterPiping;
 import org.bondspan.units.Length;
 import org.bondspan.units.Numbers;
 
@@ -78,17 +77,10 @@ final class EndReader {
 
     /** Of a line drawn for it, or measured where that is longer. */
     private static Optional<Length> findLength(SitePath path) {
-        if (path instanceof CopperLine copper) {
-            Length drawn = LineLengths.of(copper.line());
-            return Optional.of(copper.measured().filter(drawn::isLessThan).orElse(drawn));
-        }
-        if (path instanceof WaterPiping pipe) {
-            return Optional.of(LineLengths.of(pipe.line()));
-        }
-        if (path instanceof InstalledConductor conductor) {
-            return Optional.of(LineLengths.of(conductor.line()));
-        }
-        return path instanceof NeverCarries never ? Optional.of(LineLengths.of(never.line())) : Optional.empty();
+        Optional<Length> drawn = path.findLine().map(LineLengths::of);
+        return path instanceof CopperLine copper
+                ? Stream.concat(drawn.stream(), copper.measured().stream()).max(Comparator.naturalOrder())
+                : drawn;
     }
 
     private End service(Fields fields) {
