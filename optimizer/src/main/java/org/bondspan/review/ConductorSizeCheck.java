@@ -8,7 +8,7 @@ import org.bondspan.review.Node.Kind;
 import org.bondspan.site.Material;
 
 /** 250.66, 310.10(G): conductors smaller than their need, or side by side in place of one; larger than needed. */
-final class ConductorSizeCheck implements ReliedCheck {
+final class ConductorSizeCheck {
     private final Requirements requirements;
     private final Twins twins;
 
@@ -17,8 +17,7 @@ final class ConductorSizeCheck implements ReliedCheck {
         this.twins = twins;
     }
 
-    @Override
-    public Optional<Offence> find(ProposedConductor conductor) {
+    Optional<Offence> find(ProposedConductor conductor) {
         List<ProposedConductor> alike = twins.of(conductor);
         return alike.size() > 1 ? findSideBySide(conductor, alike) : findAlone(conductor);
     }
