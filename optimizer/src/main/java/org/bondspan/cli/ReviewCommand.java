@@ -61,7 +61,8 @@ final class ReviewCommand implements Callable<Integer> {
         }
         if (proposal.equals(SiteArgument.STANDARD_INPUT) && site.isStandardInput()) {
             throw new CommandLine.ParameterException(
-                    command.commandLine(), "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
+                    command.commandLine(),
+                    "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
         }
         Site read = site.read(streams);
         ReviewOutcome outcome = ReviewProposal.of(read, readProposal(read));

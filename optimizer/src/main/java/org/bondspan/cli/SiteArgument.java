@@ -43,9 +43,7 @@ final class SiteArgument {
     /** The name of the file without its endings, for naming others after it; {@code site} for standard input. */
     String stem() {
         Path name = Path.of(site).getFileName();
-        String stem = isStandardInput() || name == null
-                ? ""
-                : name.toString().replaceFirst("(\\.site)?\\.json$", "");
+        String stem = isStandardInput() || name == null ? "" : name.toString().replaceFirst("(\\.site)?\\.json$", "");
         return stem.isEmpty() ? "site" : stem;
     }
 }

@@ -110,9 +110,11 @@ public final class ReviewText {
         outcome.copper()
                 .ifPresent(copper -> table.add(
                         outcome.reckonedStraight().isEmpty() ? "proposed" : "proposed, partly reckoned straight",
-                        Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
+                        Numbers.print(copper.length(), unit),
+                        Numbers.print(copper.weight(), unit)));
         outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
-        difference().ifPresent(words -> table.add(
+        difference()
+                .ifPresent(words -> table.add(
                         outcome.reckonedStraight().isEmpty() ? "difference" : "difference, as far as told", "", words));
         page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
     }

@@ -134,12 +134,15 @@ final class Ends {
     Length measured(ProposedConductor conductor) {
         Length sum = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
-            sum = sum.plus(measured(conductor.line().get(i - 1), conductor.line().get(i)));
+            sum = sum.plus(
+                    measured(conductor.line().get(i - 1), conductor.line().get(i)));
         }
         return sum;
     }
 
-    /** A straight run that may go along a measured line over a part of it: cut where such a line begins, bends or ends. */
+    /**
+     * A straight run that may go along a measured line over a part of it: cut where such a line begins, bends or ends.
+     */
     private Length measured(Position a, Position b) {
         TreeMap<Length, Position> cuts = new TreeMap<>();
         for (CopperLine line : measuredLines) {

@@ -111,8 +111,8 @@ final class JointMeeting {
             ends(conductor)
                     .filter(end -> place.map(at -> liesAt(conductor, end, at)).orElse(countNamed() == 0))
                     .flatMap(end -> findThing(end).stream())
-                    .forEach(thing ->
-                            met.union(conductor.id(), landed.computeIfAbsent(thing, first -> conductor.id())));
+                    .forEach(
+                            thing -> met.union(conductor.id(), landed.computeIfAbsent(thing, first -> conductor.id())));
         }
     }
 

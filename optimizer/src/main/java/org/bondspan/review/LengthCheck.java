@@ -26,15 +26,17 @@ final class LengthCheck implements ConductorCheck {
 
     @Override
     public Optional<Offence> find(ProposedConductor conductor) {
-        return conductor.length().flatMap(stated -> Stream.of(
-                        new Least(ends.measured(conductor), "its line measures "),
-                        new Least(
-                                leastDistance(conductor),
-                                mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
-                        new Least(ends.furthestTap(conductor), "it is tapped at "))
-                .filter(least -> isBelow(stated, least.length))
-                .max(Comparator.comparing(Least::length))
-                .map(least -> tooShort(conductor.id(), stated, least)));
+        return conductor
+                .length()
+                .flatMap(stated -> Stream.of(
+                                new Least(ends.measured(conductor), "its line measures "),
+                                new Least(
+                                        leastDistance(conductor),
+                                        mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
+                                new Least(ends.furthestTap(conductor), "it is tapped at "))
+                        .filter(least -> isBelow(stated, least.length))
+                        .max(Comparator.comparing(Least::length))
+                        .map(least -> tooShort(conductor.id(), stated, least)));
     }
 
     private Offence tooShort(String id, Length stated, Least least) {

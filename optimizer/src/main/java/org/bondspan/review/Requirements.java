@@ -50,7 +50,9 @@ final class Requirements {
                 .map(verdict -> verdict.pair().obligation().name())
                 .collect(Collectors.toSet());
         return Requirement.ofShared(
-                verdicts.all(), verdict -> things.contains(verdict.pair().obligation().name()), material);
+                verdicts.all(),
+                verdict -> things.contains(verdict.pair().obligation().name()),
+                material);
     }
 
     /** The need of a jumper around a break; empty for any other conductor. */

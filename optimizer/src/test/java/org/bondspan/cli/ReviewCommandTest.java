@@ -123,7 +123,8 @@ class ReviewCommandTest {
         String text = Files.readString(Path.of(proposal("sound")));
         Run piped = Run.withInput(text, "review", SITE, "-");
 
-        assertThat(piped.out()).isEqualTo(Run.of("review", SITE, proposal("sound")).out());
+        assertThat(piped.out())
+                .isEqualTo(Run.of("review", SITE, proposal("sound")).out());
         assertThat(piped.exit()).isZero();
         assertThat(Run.withInput("{", "review", SITE, "-").err()).startsWith("standard input:1: ");
     }
@@ -140,8 +141,10 @@ class ReviewCommandTest {
     @Test
     void usageTellsBothWaysToCallIt() {
         assertThat(Run.of("review", "--help").out())
-                .startsWith("Usage: bondspan review [-h] [--json] [--trace] SITE PROPOSAL\n"
-                        + "       bondspan review --list\n")
+                .startsWith("""
+                        Usage: bondspan review [-h] [--json] [--trace] SITE PROPOSAL
+                               bondspan review --list
+                        """)
                 .contains("or - for standard input");
     }
 }

@@ -30,7 +30,12 @@ class JointTest {
 
     private static String conductor(String id, String size, String from, String to, String line) {
         return "{\"id\": \"%s\", \"size\": \"%s AWG\", \"from\": {%s}, \"to\": {%s}, \"line\": [%s]}"
-                .formatted(id, size, from, to, line.isEmpty() ? "" : "{\"at\": " + line.replace(" ", "}, {\"at\": ") + "}");
+                .formatted(
+                        id,
+                        size,
+                        from,
+                        to,
+                        line.isEmpty() ? "" : "{\"at\": " + line.replace(" ", "}, {\"at\": ") + "}");
     }
 
     private static final String S = "\"service\": \"S\"";
@@ -51,8 +56,7 @@ class JointTest {
     @Test
     void endsThatNameAJointMeetThere() {
         String on = conductor("D", "6", J, R1, "[20,10] [40,0]");
-        Judged judged =
-                judged(String.join(",", TO_JOINT, TO_FOOTING, on, BETWEEN_RODS), joint("[20, 10]", ALL));
+        Judged judged = judged(String.join(",", TO_JOINT, TO_FOOTING, on, BETWEEN_RODS), joint("[20, 10]", ALL));
         assertThat(judged.violations()).isEmpty();
         assertThat(judged.cautions()).isEmpty();
     }
@@ -95,8 +99,7 @@ class JointTest {
         String tap = conductor("D", "6", J, R1, "");
         for (String line : List.of("[0,0] [20,10] [20,0]", "")) {
             String unbroken = conductor("A", "4", S, C, line);
-            Judged judged =
-                    judged(String.join(",", unbroken, tap, BETWEEN_RODS), joint("[20, 10]", "\"A\", \"D\""));
+            Judged judged = judged(String.join(",", unbroken, tap, BETWEEN_RODS), joint("[20, 10]", "\"A\", \"D\""));
             assertThat(judged.violations()).as(line).isEmpty();
             assertThat(judged.cautions()).as(line).isEmpty();
         }
@@ -121,7 +124,8 @@ class JointTest {
     /** Two things at one place, each landed on by a conductor of its own that goes on there, as route writes them. */
     @Test
     void conductorsThatLandOnTwoThingsAtOnePlaceMayBeJoinedBeforeThem() {
-        Site site = SiteReader.parse(SITE.replace("[40, 0]", "[20, 0]").replace("[40, 8]", "[20, 8]"), "test.site.json");
+        Site site =
+                SiteReader.parse(SITE.replace("[40, 0]", "[20, 0]").replace("[40, 8]", "[20, 8]"), "test.site.json");
         String text = "{\"format\": \"bondspan-proposal/1\", \"conductors\": [%s, %s, %s], \"joints\": [%s]}"
                 .formatted(
                         conductor("A", "4", S, C, "[0,0] [20,0]"),

@@ -23,7 +23,8 @@ class LengthTest {
             "paths": [{"id": "P", "medium": "copper", "line": [[0, 0], [50, 0]], "length": 20}]""");
 
     private static Judged straightOver(String from, String to, String length) {
-        return Judged.of(SHORT, "A 6 AWG S > R1\nB 6 AWG R1 > R2\nD 6 AWG %s > %s line length %s".formatted(from, to, length));
+        return Judged.of(
+                SHORT, "A 6 AWG S > R1\nB 6 AWG R1 > R2\nD 6 AWG %s > %s line length %s".formatted(from, to, length));
     }
 
     /** 20 ft by the tape and 10 ft of floor. */
@@ -80,11 +81,11 @@ class LengthTest {
     @Test
     void straightDistancesAreToldWhereverTheyAreReckonedWith() {
         Site site = SiteReader.parse(SHORT, "test.site.json");
-        ReviewOutcome outcome =
-                ReviewProposal.of(site, Draft.of(site, "A 6 AWG S > R1\nB 6 AWG R1 > R2 length 8"));
+        ReviewOutcome outcome = ReviewProposal.of(site, Draft.of(site, "A 6 AWG S > R1\nB 6 AWG R1 > R2 length 8"));
         assertThat(outcome.reckonedStraight()).containsExactly("A");
         assertThat(outcome.notChecked())
-                .contains("Runs of conductors that state neither length nor line, reckoned straight from end to end: A.");
+                .contains(
+                        "Runs of conductors that state neither length nor line, reckoned straight from end to end: A.");
         assertThat(ReviewText.of(outcome).replaceAll("\\s+", " "))
                 .contains(
                         "It takes 5.51 lb of copper, 1 conductor reckoned straight from end to end for want of a length or"

@@ -53,7 +53,9 @@ class SizeTest {
         assertThat(judged.message("250.66")).contains("6 AWG is enough");
     }
 
-    /** To reach L, which needs 1/0 AWG, copper may go on from the rod; R2 needs no more than the 6 AWG that is enough. */
+    /**
+     * To reach L, which needs 1/0 AWG, copper may go on from the rod; R2 needs no more than the 6 AWG that is enough.
+     */
     @Test
     void nobodyIsToldToMakeSmallerWhatMendingAnotherFaultMayNeed() {
         String large = TIE.replace("E 6", "E 2");
@@ -71,7 +73,8 @@ class SizeTest {
         Judged judged = Judged.of(services("A"), "T1 1/0 AWG S1 > J:J1\nA 2/0 AWG J:J1 > L");
         assertThat(judged.violations()).containsExactly("250.58 S2");
         assertThat(judged.notes()).isEmpty();
-        assertThat(Judged.of(services("B"), "T1 1/0 AWG S1 > J:J1\nA 2/0 AWG J:J1 > L").notes())
+        assertThat(Judged.of(services("B"), "T1 1/0 AWG S1 > J:J1\nA 2/0 AWG J:J1 > L")
+                        .notes())
                 .as("services of two laterals do not add")
                 .containsExactly("250.66 A");
     }

@@ -134,7 +134,10 @@ final class SiteChecks {
                         && piping.electrode().equals(Optional.of(electrode)));
     }
 
-    /** A pipe that names no water-pipe electrode of the file may be meant for this one: its name is the one mistake to tell. */
+    /**
+     * A pipe that names no water-pipe electrode of the file may be meant for this one: its name is the one mistake to
+     * tell.
+     */
     private boolean mayHaveMisspeltPath() {
         return paths.stream()
                 .filter(path -> path.value() instanceof WaterPiping)
