@@ -140,11 +140,9 @@ class ReviewCommandTest {
 
     @Test
     void usageTellsBothWaysToCallIt() {
-        assertThat(Run.of("review", "--help").out())
-                .startsWith("""
+        assertThat(Run.of("review", "--help").out()).startsWith("""
                         Usage: bondspan review [-h] [--json] [--trace] SITE PROPOSAL
                                bondspan review --list
-                        """)
-                .contains("or - for standard input");
+                        """).contains("or - for standard input");
     }
 }
