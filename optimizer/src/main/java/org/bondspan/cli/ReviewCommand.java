@@ -22,6 +22,10 @@ import picocli.CommandLine.Spec;
 /** {@code review SITE PROPOSAL}, {@code review --list}. */
 @Command(
         name = "review",
+        customSynopsis = {
+            "bondspan review [-h] [--json] [--trace] SITE PROPOSAL",
+            "       bondspan review --list",
+        },
         description =
                 "Verifies a proposed interconnection, or a result of route, independently of what finds routes: what violates the code and how to mend it, and how much copper it takes beside the least.")
 final class ReviewCommand implements Callable<Integer> {
@@ -36,7 +40,7 @@ final class ReviewCommand implements Callable<Integer> {
     @Parameters(
             index = "1",
             paramLabel = "PROPOSAL",
-            description = "proposal file (*.proposal.json) or result of route")
+            description = "proposal file (*.proposal.json) or result of route, or - for standard input")
     private String proposal;
 
     @Option(names = "--json", description = "print the review as JSON (see schema review) instead of text")
@@ -55,6 +59,11 @@ final class ReviewCommand implements Callable<Integer> {
             streams.answer(DictionaryText.plain());
             return Exit.CLEAN;
         }
+        if (proposal.equals(SiteArgument.STANDARD_INPUT) && site.isStandardInput()) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(),
+                    "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
+        }
         Site read = site.read(streams);
         ReviewOutcome outcome = ReviewProposal.of(read, readProposal(read));
         streams.answer(json ? ReviewWriter.toJson(outcome) : ReviewText.of(outcome, streams.ink()));
@@ -62,6 +71,9 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private Proposal readProposal(Site of) {
+        if (proposal.equals(SiteArgument.STANDARD_INPUT)) {
+            return ProposalReader.read(streams.in(), "standard input", of);
+        }
         try {
             return ProposalReader.read(Path.of(proposal), of);
         } catch (InvalidPathException e) {

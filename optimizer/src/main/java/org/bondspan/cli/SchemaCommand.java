@@ -8,10 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code schema site|result|proposal|review}. */
+/** {@code schema site|result|proposal|review|prices}. */
 @Command(
         name = "schema",
-        description = "Prints the JSON Schema (2020-12) of site files, results, proposals or reviews.")
+        description = "Prints the JSON Schema (2020-12) of site files, results, proposals, reviews or price books.")
 final class SchemaCommand implements Callable<Integer> {
     private final Streams streams;
 

@@ -11,13 +11,17 @@ import picocli.CommandLine.Spec;
 
 /** The site file that a command works on. */
 final class SiteArgument {
-    private static final String STANDARD_INPUT = "-";
+    static final String STANDARD_INPUT = "-";
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
 
     @Parameters(index = "0", paramLabel = "SITE", description = "site file (*.site.json), or - for standard input")
     private String site;
+
+    boolean isStandardInput() {
+        return site.equals(STANDARD_INPUT);
+    }
 
     /** Throws what the reader throws. */
     Site read(Streams streams) {
@@ -26,7 +30,7 @@ final class SiteArgument {
 
     /** The site with the fingerprint of its text. Throws what the reader throws. */
     SiteFile readFile(Streams streams) {
-        if (site.equals(STANDARD_INPUT)) {
+        if (isStandardInput()) {
             return SiteFile.read(streams.in(), "standard input");
         }
         try {
@@ -39,9 +43,7 @@ final class SiteArgument {
     /** The name of the file without its endings, for naming others after it; {@code site} for standard input. */
     String stem() {
         Path name = Path.of(site).getFileName();
-        String stem = site.equals(STANDARD_INPUT) || name == null
-                ? ""
-                : name.toString().replaceFirst("(\\.site)?\\.json$", "");
+        String stem = isStandardInput() || name == null ? "" : name.toString().replaceFirst("(\\.site)?\\.json$", "");
         return stem.isEmpty() ? "site" : stem;
     }
 }

@@ -56,7 +56,7 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--xlsx", paramLabel = "FILE", description = "write a workbook")
     private @Nullable String xlsx;
 
-    @Option(names = "--force", description = "overwrite files that exist")
+    @Option(names = "--force", description = "overwrite files that are there already")
     private boolean force;
 
     TakeOffCommand(Streams streams) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -63,13 +64,18 @@ public final class ReviewText {
                     conductor.id(),
                     conductor.size().label() + " " + conductor.material().label(),
                     SharedSections.need(conductor.needed()),
-                    conductor
-                            .length()
-                            .map(length -> Numbers.print(length.in(unit)))
-                            .orElse("not known"),
+                    length(conductor),
                     conductor.neededFor().isEmpty() ? "nothing relies on it alone" : conductor.neededFor());
         }
         page.table("Conductors", "lengths in " + unit.symbol(), table);
+    }
+
+    private String length(JudgedConductor conductor) {
+        String straight = conductor.lengthFrom() == LengthFrom.ENDS ? "straight " : "";
+        return conductor
+                .length()
+                .map(length -> straight + Numbers.print(length.in(unit)))
+                .orElse("not known");
     }
 
     private void ways() {
@@ -103,9 +109,13 @@ public final class ReviewText {
         Table table = new Table("copper", ">length", ">weight");
         outcome.copper()
                 .ifPresent(copper -> table.add(
-                        "proposed", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit)));
+                        outcome.reckonedStraight().isEmpty() ? "proposed" : "proposed, partly reckoned straight",
+                        Numbers.print(copper.length(), unit),
+                        Numbers.print(copper.weight(), unit)));
         outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
-        difference().ifPresent(words -> table.add("difference", "", words));
+        difference()
+                .ifPresent(words -> table.add(
+                        outcome.reckonedStraight().isEmpty() ? "difference" : "difference, as far as told", "", words));
         page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
     }
 
@@ -114,10 +124,21 @@ public final class ReviewText {
         if (outcome.copper().isEmpty()) {
             return "Its copper is not known: a conductor states no length, no line and no ends that tell it.";
         }
-        String weight = Numbers.print(outcome.copper().get().weight(), unit);
+        String weight = Numbers.print(outcome.copper().get().weight(), unit) + " of copper" + straight();
         return outcome.least()
-                .map(least -> "It takes " + weight + " of copper; the least is " + Numbers.print(least, unit) + ".")
-                .orElse("It takes " + weight + " of copper; the site as drawn has no lawful interconnection.");
+                .map(least -> "It takes " + weight + "; the least is " + Numbers.print(least, unit) + ".")
+                .orElse("It takes " + weight + "; the site as drawn has no lawful interconnection.");
+    }
+
+    /** What is reckoned shorter than it may be run, in words; empty where every length is stated or drawn. */
+    private String straight() {
+        List<String> straight = outcome.reckonedStraight();
+        if (straight.isEmpty()) {
+            return "";
+        }
+        String conductors = SharedSections.count(straight.size(), "conductor");
+        return ", " + conductors + " reckoned straight from end to end for want of a length or line"
+                + " (run otherwise it takes more)";
     }
 
     private Optional<String> difference() {

@@ -44,7 +44,9 @@ public enum CheckedRule {
     LANDING_NOT_STATED(
             Rule.WATER_PIPE_FIVE_FEET, "it is stated how far in a conductor lands on water pipe", Severity.CAUTION),
     JOINT_OF_NOTHING(Rule.UNBROKEN, "a joint names conductors that the proposal or the site has", Severity.CAUTION),
-    LENGTH_TOO_SHORT(Rule.LENGTH, "no stated length is below what the line or the ends need", Severity.CAUTION),
+    JOINT_ELSEWHERE(Rule.UNBROKEN, "the conductors of a joint meet where their ends or lines say", Severity.CAUTION),
+    LENGTH_TOO_SHORT(
+            Rule.LENGTH, "no stated length is below what the line, the ends or the taps need", Severity.CAUTION),
     OFF_THE_PLAN(Rule.GEOMETRY, "no line passes a closed area or leaves the outline", Severity.CAUTION),
     LINK_ELSEWHERE(Rule.FRAME_AND_PIPE, "a declared link ends at its own metal, or at what lies on it", Severity.NOTE),
     LARGER_THAN_NEEDED(Rule.CONDUCTOR_SIZE, "no conductor is larger than it need be", Severity.NOTE);

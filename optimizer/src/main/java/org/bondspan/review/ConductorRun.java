@@ -5,9 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.layout.Proposal.ProposedJoint;
-import org.bondspan.review.Node.Kind;
-import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 
 /**
@@ -16,6 +13,7 @@ import org.bondspan.units.Length;
  */
 final class ConductorRun {
     private final CopperNodes copper;
+    private final List<JointStop> stops;
     private final Ends ends;
     private final ProposedConductor conductor;
     private final List<Offence> offences;
@@ -26,8 +24,10 @@ final class ConductorRun {
     /** Where something joins it on its way. */
     private record Stop(Node node, Length at) {}
 
-    ConductorRun(CopperNodes copper, Ends ends, ProposedConductor conductor, List<Offence> offences) {
+    ConductorRun(
+            CopperNodes copper, List<JointStop> stops, Ends ends, ProposedConductor conductor, List<Offence> offences) {
         this.copper = copper;
+        this.stops = stops;
         this.ends = ends;
         this.conductor = conductor;
         this.offences = offences;
@@ -36,10 +36,9 @@ final class ConductorRun {
     /** Adds its stretches to the tie. */
     void lay(Node first, Node last) {
         copper.taps(conductor.id()).forEach((at, tap) -> addTap(tap, at));
-        copper.joints(conductor.id())
-                .forEach(joint -> copper.find(joint)
-                        .filter(node -> node != first && node != last)
-                        .ifPresent(node -> addJoint(node, joint, first.kind() == Kind.COPPER)));
+        stops.stream()
+                .filter(stop -> stop.node() != first && stop.node() != last)
+                .forEach(stop -> addJoint(stop, first, last));
         run(touchAll(first, atStart), touchAll(last, atFinish));
     }
 
@@ -55,27 +54,14 @@ final class ConductorRun {
         }
     }
 
-    /**
-     * It lies where its place is on the drawn line; one that tells no place lies anywhere before the taps. Where the
-     * line begins and ends at one place, it lies at the end that is in copper.
-     */
-    private void addJoint(Node node, ProposedJoint joint, boolean startsInCopper) {
-        List<Position> line = conductor.line();
-        Optional<Position> place = joint.place().filter(at -> !line.isEmpty());
-        boolean begins = place.filter(at -> CopperNodes.isSame(line.get(0), at)).isPresent();
-        boolean ends = place.filter(at -> CopperNodes.isSame(line.get(line.size() - 1), at))
-                .isPresent();
-        if (begins && (!ends || startsInCopper)) {
-            atStart.add(node);
-        } else if (ends) {
-            atFinish.add(node);
-        } else {
-            between.add(new Stop(node, place.flatMap(this::findAlong).orElse(Length.ZERO)));
+    private void addJoint(JointStop stop, Node first, Node last) {
+        switch (stop.where()) {
+            case AT_FROM -> atStart.add(stop.node());
+            case AT_TO -> atFinish.add(stop.node());
+            case ON_FROM -> Span.touch(first, stop.node(), List.of());
+            case ON_TO -> Span.touch(last, stop.node(), List.of());
+            case BETWEEN -> between.add(new Stop(stop.node(), stop.at()));
         }
-    }
-
-    private Optional<Length> findAlong(Position place) {
-        return ends.findAlong(conductor, place);
     }
 
     private static Node touchAll(Node end, List<Node> joined) {

@@ -5,9 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.review.Node.Kind;
+import org.bondspan.site.Material;
 
 /** 250.66, 310.10(G): conductors smaller than their need, or side by side in place of one; larger than needed. */
-final class ConductorSizeCheck implements ReliedCheck {
+final class ConductorSizeCheck {
     private final Requirements requirements;
     private final Twins twins;
 
@@ -16,8 +17,7 @@ final class ConductorSizeCheck implements ReliedCheck {
         this.twins = twins;
     }
 
-    @Override
-    public Optional<Offence> find(ProposedConductor conductor) {
+    Optional<Offence> find(ProposedConductor conductor) {
         List<ProposedConductor> alike = twins.of(conductor);
         return alike.size() > 1 ? findSideBySide(conductor, alike) : findAlone(conductor);
     }
@@ -49,7 +49,16 @@ final class ConductorSizeCheck implements ReliedCheck {
         return requirements
                 .find(conductor)
                 .filter(need -> !need.size().isAtLeast(conductor.size()))
+                .filter(need -> isEnoughForAll(need, conductor.material()))
                 .map(need -> larger(conductor, need));
+    }
+
+    /** Nobody is told to make smaller what may be needed once something else is mended. */
+    private boolean isEnoughForAll(Requirement need, Material material) {
+        return requirements
+                .findOutstanding(material)
+                .map(outstanding -> need.size().isAtLeast(outstanding.size()))
+                .orElse(true);
     }
 
     /** Another way just as small leads round the conductor, in copper alone. */

@@ -1,11 +1,10 @@
 package org.bondspan.review;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.Obligation;
 import org.bondspan.code.Rule;
@@ -21,7 +20,8 @@ import org.bondspan.units.WireSize;
 final class ConnectionCheck {
     private final Site site;
     private final GroundingElectrodeSystem system;
-    private final Map<String, Set<String>> reachedBy = new LinkedHashMap<>();
+    private final PairVerdicts verdicts;
+    private final Set<String> reached;
 
     /** Sizes that the things call for toward all services. */
     private final StretchNeed sizes;
@@ -29,35 +29,63 @@ final class ConnectionCheck {
     ConnectionCheck(SiteMetal metal, PairVerdicts verdicts) {
         this.site = metal.site();
         this.system = metal.system();
+        this.verdicts = verdicts;
         this.sizes = new StretchNeed(site.services(), system.obligations());
-        verdicts.all().stream()
+        this.reached = verdicts.all().stream()
                 .filter(PairVerdict::isJoined)
-                .map(PairVerdict::pair)
-                .forEach(pair -> reachedBy
-                        .computeIfAbsent(pair.obligation().name(), ignored -> new LinkedHashSet<>())
-                        .add(pair.service().id()));
+                .map(ConnectionCheck::thing)
+                .collect(Collectors.toSet());
+    }
+
+    private static String thing(PairVerdict verdict) {
+        return verdict.pair().obligation().name();
     }
 
     List<Offence> find() {
         List<Offence> offences = new ArrayList<>();
-        Set<String> missing = new LinkedHashSet<>();
-        for (Obligation obligation : system.obligations()) {
-            Set<String> services = reachedBy.getOrDefault(obligation.name(), Set.of());
-            if (services.isEmpty()) {
-                offences.add(notConnected(obligation));
-            } else {
-                site.services().stream()
-                        .map(Service::id)
-                        .filter(service -> !services.contains(service))
-                        .forEach(missing::add);
-            }
+        system.obligations().stream()
+                .filter(obligation -> !reached.contains(obligation.name()))
+                .forEach(obligation -> offences.add(notConnected(obligation)));
+        site.services().forEach(service -> findApart(service.id()).ifPresent(offences::add));
+        return offences;
+    }
+
+    /** A service that misses what others reach. */
+    private Optional<Offence> findApart(String service) {
+        List<PairVerdict> missed = verdicts.all().stream()
+                .filter(verdict -> verdict.pair().service().id().equals(service) && !verdict.isJoined())
+                .filter(verdict -> reached.contains(thing(verdict)))
+                .toList();
+        if (missed.isEmpty()) {
+            return Optional.empty();
         }
-        missing.forEach(service -> offences.add(new Offence(
+        String apart = things(missed, Optional.empty());
+        List<String> gaps = new ArrayList<>();
+        if (!apart.isEmpty()) {
+            gaps.add("nothing joins it with " + apart);
+        }
+        Set<String> buses =
+                missed.stream().flatMap(verdict -> verdict.findBus().stream()).collect(Collectors.toSet());
+        site.services().stream()
+                .map(Service::id)
+                .filter(buses::contains)
+                .forEach(bus -> gaps.add("its only way to " + things(missed, Optional.of(bus)) + " passes the bus of "
+                        + bus + ", where ways may only end"));
+        return Optional.of(new Offence(
                 CheckedRule.SEVERAL_SYSTEMS,
                 service,
-                service + " is not tied to the grounding electrode system of the other services.",
-                "Tie it to any part of that system at full size.")));
-        return offences;
+                service + " does not share one grounding electrode system with the other services: "
+                        + String.join("; ", gaps) + ".",
+                apart.isEmpty()
+                        ? "Run copper of full size past that bus and land a conductor of its own on it."
+                        : "Tie it to any part of that system at full size, past the buses of other services."));
+    }
+
+    private static String things(List<PairVerdict> missed, Optional<String> bus) {
+        return missed.stream()
+                .filter(verdict -> verdict.findBus().equals(bus))
+                .map(ConnectionCheck::thing)
+                .collect(Collectors.joining(", "));
     }
 
     private Offence notConnected(Obligation obligation) {

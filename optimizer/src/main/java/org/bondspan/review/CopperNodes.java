@@ -2,7 +2,6 @@ package org.bondspan.review;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -18,16 +17,12 @@ import org.bondspan.units.Length;
 /** The places of one proposal where copper joins copper: taps, joints, places. */
 final class CopperNodes {
     private final Proposal proposal;
-    private final List<ProposedJoint> telling;
     private final Map<String, Map<Length, Node>> taps = new HashMap<>();
     private final Map<String, Node> joints = new HashMap<>();
     private final Map<Position, Node> places = new LinkedHashMap<>();
 
     CopperNodes(Proposal proposal) {
         this.proposal = proposal;
-        this.telling = proposal.joints().stream()
-                .filter(joint -> !JointByEnds.isTold(joint, proposal))
-                .toList();
         proposal.joints().forEach(joint -> joint.id().ifPresent(id -> nameJoint(id, joint.place())));
         listEnds().forEach(end -> {
             if (end instanceof End.OnConductor tap) {
@@ -89,13 +84,6 @@ final class CopperNodes {
     /** The taps on a conductor by their distance from its {@code from} end, in order. */
     Map<Length, Node> taps(String conductor) {
         return taps.getOrDefault(conductor, Map.of());
-    }
-
-    /** The joints that name a conductor and tell what the ends of their conductors do not tell already. */
-    List<ProposedJoint> joints(String conductor) {
-        return telling.stream()
-                .filter(joint -> joint.conductors().contains(conductor))
-                .toList();
     }
 
     /** The vertex of a joint: by its id or place, else where one of its conductors ends at copper. */

@@ -1,12 +1,18 @@
 package org.bondspan.review;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
+import org.bondspan.site.Electrode.InGroundMetal;
 import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
@@ -19,11 +25,25 @@ final class Ends {
     private final SiteMetal metal;
     private final Whereabouts whereabouts;
     private final Proposal proposal;
+    private final List<CopperLine> measuredLines;
+    private final Map<String, Length> furthestTaps = new HashMap<>();
 
     Ends(SiteMetal metal, Proposal proposal) {
         this.metal = metal;
         this.whereabouts = metal.whereabouts();
         this.proposal = proposal;
+        this.measuredLines = metal.site().listPaths(CopperLine.class).stream()
+                .filter(line -> line.measured().isPresent())
+                .toList();
+        proposal.conductors().stream()
+                .flatMap(conductor -> Stream.of(conductor.from(), conductor.to()))
+                .forEach(this::noteTap);
+    }
+
+    private void noteTap(End end) {
+        if (end instanceof End.OnConductor on) {
+            furthestTaps.merge(on.conductor(), on.at(), (a, b) -> a.isLessThan(b) ? b : a);
+        }
     }
 
     /** Where an end of the conductor is: as drawn, else as named. */
@@ -69,6 +89,34 @@ final class Ends {
                 .flatMap(pipe -> whereabouts.findPlace(pipe, Length.ZERO));
     }
 
+    /** Whether an end on some thing can be at a place: at one of its connections, or somewhere on its metal. */
+    boolean liesAt(End end, Position at) {
+        if (end instanceof End.AtService service) {
+            return anyAt(whereabouts.connections(service.service(), service.connection()), at);
+        }
+        if (end instanceof End.AtElectrode electrode) {
+            return findEntrance(electrode.electrode())
+                    .map(entrance -> CopperNodes.isSame(entrance, at))
+                    .orElseGet(() -> anyAt(whereabouts.connections(electrode.electrode(), electrode.connection()), at));
+        }
+        return end instanceof End.OnPath on
+                && on.distance()
+                        .flatMap(distance -> whereabouts.findPlace(on.path(), distance))
+                        .map(landed -> CopperNodes.isSame(landed, at))
+                        .orElseGet(() -> whereabouts.isAt(on.path(), at) || isAtMemberOf(on.path(), at));
+    }
+
+    /** In-ground members are landing places of their frame, whether or not it carries. */
+    private boolean isAtMemberOf(String frame, Position at) {
+        return metal.site().listElectrodes(InGroundMetal.class).stream()
+                .filter(member -> member.frame().equals(Optional.of(frame)))
+                .anyMatch(member -> anyAt(member.connections(), at));
+    }
+
+    private static boolean anyAt(List<Connection> connections, Position at) {
+        return connections.stream().anyMatch(connection -> CopperNodes.isSame(connection.position(), at));
+    }
+
     /** How far along a pipe or line the conductor lands: as stated, else where its drawn line ends. */
     Optional<Length> findDistance(ProposedConductor conductor, End.OnPath end) {
         return end.distance()
@@ -86,15 +134,57 @@ final class Ends {
     Length measured(ProposedConductor conductor) {
         Length sum = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
-            Position a = conductor.line().get(i - 1);
-            Position b = conductor.line().get(i);
-            sum = sum.plus(findMeasured(a, b).orElseGet(() -> whereabouts.distance(a, b)));
+            sum = sum.plus(
+                    measured(conductor.line().get(i - 1), conductor.line().get(i)));
         }
         return sum;
     }
 
+    /**
+     * A straight run that may go along a measured line over a part of it: cut where such a line begins, bends or ends.
+     */
+    private Length measured(Position a, Position b) {
+        TreeMap<Length, Position> cuts = new TreeMap<>();
+        for (CopperLine line : measuredLines) {
+            line.line().vertices().stream()
+                    .map(vertex -> new Position(line.line().level(), vertex.at(), vertex.height()))
+                    .forEach(place -> findOnRun(a, b, place).ifPresent(along -> cuts.put(along, place)));
+        }
+        cuts.put(whereabouts.distance(a, b), b);
+        Length sum = Length.ZERO;
+        Position before = a;
+        for (Position cut : cuts.values()) {
+            sum = sum.plus(measuredPiece(before, cut));
+            before = cut;
+        }
+        return sum;
+    }
+
+    private Length measuredPiece(Position a, Position b) {
+        return measuredLines.stream()
+                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
+                .findFirst()
+                .orElseGet(() -> whereabouts.distance(a, b));
+    }
+
+    /** The tap on a conductor that lies furthest from its start; 0 where there is none. */
+    Length furthestTap(ProposedConductor conductor) {
+        return furthestTaps.getOrDefault(conductor.id(), Length.ZERO);
+    }
+
+    /** By how much copper may be shorter than drawn, along all lines measured so. */
+    Length mostSaved() {
+        Length saved = Length.ZERO;
+        for (CopperLine line : measuredLines) {
+            Length drawn = LineLengths.of(line.line());
+            Length measured = line.measured().orElse(drawn);
+            saved = measured.isLessThan(drawn) ? saved.plus(drawn.minus(measured)) : saved;
+        }
+        return saved;
+    }
+
     /** How far along its drawn line the conductor passes a place; empty where it does not, or has no line. */
-    Optional<Length> findAlong(ProposedConductor conductor, Position place) {
+    private Optional<Length> findAlong(ProposedConductor conductor, Position place) {
         Length before = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
             Position a = conductor.line().get(i - 1);
@@ -108,27 +198,40 @@ final class Ends {
         return Optional.empty();
     }
 
+    /** How far along its drawn line the conductor passes a place short of both its ends. */
+    Optional<Length> findBetween(ProposedConductor conductor, Position place) {
+        List<Position> line = conductor.line();
+        boolean atEnd = line.isEmpty()
+                || CopperNodes.isSame(line.get(0), place)
+                || CopperNodes.isSame(line.get(line.size() - 1), place);
+        return atEnd ? Optional.empty() : findAlong(conductor, place);
+    }
+
     private static Optional<Length> findOnRun(Position a, Position b, Position place) {
         boolean onLevel = a.level().equals(b.level()) && a.level().equals(place.level()) && !a.equals(b);
         Line run = new Line(a.level(), List.of(new LineVertex(a.at(), a.height()), new LineVertex(b.at(), b.height())));
         return onLevel ? LineLengths.findDistance(run, place.at(), place.height()) : Optional.empty();
     }
 
-    private Optional<Length> findMeasured(Position a, Position b) {
-        return metal.site().listPaths(CopperLine.class).stream()
-                .filter(line -> line.measured().isPresent())
-                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
-                .findFirst();
-    }
-
     /** The length to reckon with: stated, else measured with make-up, else the straight distance with make-up. */
     Optional<Length> length(ProposedConductor conductor) {
+        return switch (lengthFrom(conductor)) {
+            case STATED -> conductor.length();
+            case LINE -> Optional.of(measured(conductor).plus(makeUp(conductor)));
+            case ENDS -> straightDistance(conductor).map(length -> length.plus(makeUp(conductor)));
+            case NOTHING -> Optional.empty();
+        };
+    }
+
+    /** What tells that length. */
+    LengthFrom lengthFrom(ProposedConductor conductor) {
         if (conductor.length().isPresent()) {
-            return conductor.length();
+            return LengthFrom.STATED;
         }
-        Optional<Length> run =
-                conductor.line().size() > 1 ? Optional.of(measured(conductor)) : straightDistance(conductor);
-        return run.map(length -> length.plus(makeUp(conductor)));
+        if (conductor.line().size() > 1) {
+            return LengthFrom.LINE;
+        }
+        return straightDistance(conductor).isPresent() ? LengthFrom.ENDS : LengthFrom.NOTHING;
     }
 
     private Length makeUp(ProposedConductor conductor) {

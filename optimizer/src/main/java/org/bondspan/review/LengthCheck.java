@@ -1,10 +1,10 @@
 package org.bondspan.review;
 
+import java.util.Comparator;
 import java.util.Optional;
-import org.bondspan.code.LineLengths;
+import java.util.stream.Stream;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -13,42 +13,45 @@ import org.bondspan.units.Numbers;
 final class LengthCheck implements ConductorCheck {
     private final Ends ends;
     private final LengthUnit unit;
-    private final boolean mayBeShorter;
+    private final Length mostSaved;
 
     LengthCheck(Ends ends, Site site) {
         this.ends = ends;
         this.unit = site.lengthUnit();
-        this.mayBeShorter = site.listPaths(CopperLine.class).stream()
-                .anyMatch(line -> line.measured()
-                        .map(measured -> measured.isLessThan(LineLengths.of(line.line())))
-                        .orElse(false));
+        this.mostSaved = ends.mostSaved();
     }
+
+    /** What a conductor has to be at least as long as, in words. */
+    private record Least(Length length, String words) {}
 
     @Override
     public Optional<Offence> find(ProposedConductor conductor) {
-        if (conductor.length().isEmpty()) {
-            return Optional.empty();
-        }
-        Length stated = conductor.length().get();
-        Length line = ends.measured(conductor);
-        Length apart = straightDistance(conductor);
-        boolean byLine = !line.isLessThan(apart);
-        Length least = byLine ? line : apart;
-        if (!isBelow(stated, least)) {
-            return Optional.empty();
-        }
-        String what = byLine ? "its line measures " : "its ends lie apart by ";
-        return Optional.of(new Offence(
-                CheckedRule.LENGTH_TOO_SHORT,
-                conductor.id(),
-                conductor.id() + " is stated as " + Numbers.print(stated, unit) + ", but " + what
-                        + Numbers.print(least, unit) + ".",
-                "Correct the length."));
+        return conductor
+                .length()
+                .flatMap(stated -> Stream.of(
+                                new Least(ends.measured(conductor), "its line measures "),
+                                new Least(
+                                        leastDistance(conductor),
+                                        mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
+                                new Least(ends.furthestTap(conductor), "it is tapped at "))
+                        .filter(least -> isBelow(stated, least.length))
+                        .max(Comparator.comparing(Least::length))
+                        .map(least -> tooShort(conductor.id(), stated, least)));
     }
 
-    /** Nothing can be said where a measured line may be shorter than it is drawn. */
-    private Length straightDistance(ProposedConductor conductor) {
-        return mayBeShorter ? Length.ZERO : ends.straightDistance(conductor).orElse(Length.ZERO);
+    private Offence tooShort(String id, Length stated, Least least) {
+        return new Offence(
+                CheckedRule.LENGTH_TOO_SHORT,
+                id,
+                id + " is stated as " + Numbers.print(stated, unit) + ", but " + least.words
+                        + Numbers.print(least.length, unit) + ".",
+                "Correct the length.");
+    }
+
+    /** Straight between the ends, less what lines measured shorter than they are drawn may save. */
+    private Length leastDistance(ProposedConductor conductor) {
+        Length straight = ends.straightDistance(conductor).orElse(Length.ZERO);
+        return mostSaved.isLessThan(straight) ? straight.minus(mostSaved) : Length.ZERO;
     }
 
     /** Below by more than the rounding of written numbers: half of 0.01 on the length and on each place of the line. */

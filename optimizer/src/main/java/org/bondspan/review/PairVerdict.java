@@ -1,18 +1,19 @@
 package org.bondspan.review;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.bondspan.review.Node.Kind;
 import org.bondspan.review.WaySearch.Toll;
 import org.bondspan.units.WireSize;
 
 /**
  * How a proposal joins one pair at best. A lawful way of sufficient size settles it. Without one, the way of the
  * largest thinnest stretch that is lawful but for its sizes counts, and so does every way of sufficient size that is
- * lawful but for what it passes; without either, the way with the least that is wrong.
+ * lawful but for what it passes; without either, the way with the least that is wrong. Where every way passes the bus
+ * of another service the pair is not joined, but the best of them is kept: what else is wrong with it is told too.
  */
 final class PairVerdict {
     /** Ways over rings without leave come last: they are not counted at all. */
@@ -22,36 +23,45 @@ final class PairVerdict {
     private final Node start;
     private final Set<Node> goals;
     private final Optional<Way> best;
-    private final Optional<Way> widest;
+    private final Optional<String> bus;
     private final Set<Offence> unlawful = new LinkedHashSet<>();
     private final boolean lawful;
+
+    /** What it takes to go by something, by what is unlawful about it and by how many sizes it is too small. */
+    private interface Price {
+        int of(List<Offence> offences, int shortfall);
+    }
+
+    /** The buses of other services, as a way finds them. */
+    private enum Buses {
+        CLOSED,
+        OPEN
+    }
 
     PairVerdict(Pair pair, Node start, Set<Node> goals) {
         this.pair = pair;
         this.start = start;
         this.goals = goals;
-        Optional<Way> sound = find(new LawfulToll(0));
-        this.lawful = sound.isPresent();
-        if (lawful) {
-            this.best = sound;
-            this.widest = sound;
-            return;
-        }
-        this.widest = findWidestLawful();
-        List<Way> large = listLargeEnough();
-        Optional<Way> least = widest.or(() -> large.stream().findFirst()).or(() -> find(new AnyToll()));
-        this.best = least;
+        Optional<Way> widest = findWidest(Buses.CLOSED);
+        this.lawful = widest.filter(way -> shortfall(way) == 0).isPresent();
+        List<Way> large = lawful ? List.of() : listLargeEnough();
+        this.best = widest.or(() -> large.stream().findFirst())
+                .or(() -> find(anything(Buses.CLOSED)))
+                .or(() -> findWidest(Buses.OPEN))
+                .or(() -> find(anything(Buses.OPEN)));
+        this.bus = best.flatMap(PairVerdict::findBus);
         large.forEach(way -> unlawful.addAll(way.offences()));
-        least.ifPresent(way -> unlawful.addAll(way.offences()));
+        best.ifPresent(way -> unlawful.addAll(way.offences()));
     }
 
     private Optional<Way> find(Toll toll) {
         return WaySearch.find(start, goals, toll);
     }
 
-    private Optional<Way> findWidestLawful() {
-        for (int shortfall = 1; shortfall < WireSize.values().length; shortfall++) {
-            Optional<Way> way = find(new LawfulToll(shortfall));
+    /** The lawful way whose sizes fall short by the least, if by anything. */
+    private Optional<Way> findWidest(Buses buses) {
+        for (int shortfall = 0; shortfall < WireSize.values().length; shortfall++) {
+            Optional<Way> way = find(lawful(shortfall, buses));
             if (way.isPresent()) {
                 return way;
             }
@@ -63,10 +73,9 @@ final class PairVerdict {
     private List<Way> listLargeEnough() {
         List<Way> ways = new ArrayList<>();
         Set<Offence> before = new LinkedHashSet<>();
-        for (Optional<Way> way = find(new LargeEnoughToll(before)); way.isPresent(); ) {
+        for (Optional<Way> way = find(largeEnough(before)); way.isPresent(); way = find(largeEnough(before))) {
             ways.add(way.get());
             before.addAll(way.get().offences());
-            way = find(new LargeEnoughToll(before));
         }
         return ways;
     }
@@ -94,49 +103,69 @@ final class PairVerdict {
         return unlawful;
     }
 
-    /** Whether anything joins the pair, lawful or not; a ring without leave does not. */
+    /** Whether anything joins the pair, lawful or not; a ring without leave and the bus of another service do not. */
     boolean isJoined() {
         return best.isPresent()
+                && bus.isEmpty()
                 && best.get().offences().stream()
                         .noneMatch(offence -> offence.check() == CheckedRule.RING_WITHOUT_LEAVE);
     }
 
-    /** By how many sizes the best way falls short at its thinnest. */
-    private int shortfall() {
-        return best.map(way -> Math.max(
-                        way.spans().stream().mapToInt(this::shortfall).max().orElse(0),
-                        way.passed().stream().mapToInt(this::shortfall).max().orElse(0)))
-                .orElse(0);
+    /** The service whose bus the best way passes, where no other way joins the pair. */
+    Optional<String> findBus() {
+        return bus;
     }
 
-    /** Whether every way as good as the best runs along one of those conductors. */
+    private static Optional<String> findBus(Way way) {
+        return way.passed().stream()
+                .filter(node -> node.kind() == Kind.SERVICE)
+                .map(Node::id)
+                .findFirst();
+    }
+
+    /** What passes the bus of another service has to be run otherwise: it adds to no need of several services. */
+    private boolean isRelied() {
+        return best.isPresent() && bus.isEmpty();
+    }
+
+    /** Whether it is joined and every way as good as the best runs along one of those conductors. */
     boolean needs(Set<String> conductors) {
-        return best.isPresent()
+        return isRelied()
                 && conductors.stream().anyMatch(best.get()::uses)
                 && findRound(conductors).isEmpty();
     }
 
-    /** Whether every way as good as the best passes that metal. */
+    /** Whether it is joined and every way as good as the best passes that metal. */
     boolean needs(Node node) {
-        return best.isPresent()
+        return isRelied()
                 && best.get().passed().contains(node)
-                && find(new RoundNode(asGood(), node)).isEmpty();
+                && find(asGood().closedAt(node)).isEmpty();
     }
 
-    /** Whether every way as good as the best runs along that stretch. */
+    /** Whether it is joined and every way as good as the best runs along that stretch. */
     boolean needs(Span span) {
-        return best.isPresent()
+        return isRelied()
                 && best.get().spans().contains(span)
-                && find(new RoundSpan(asGood(), span)).isEmpty();
+                && find(asGood().closedAlong(span::equals)).isEmpty();
     }
 
     /** A way as good as the best that leaves out some conductors. */
     Optional<Way> findRound(Set<String> conductors) {
-        return find(new RoundConductors(asGood(), conductors));
+        return find(asGood().closedAlong(span -> span.isOfAny(conductors)));
     }
 
     private Toll asGood() {
-        return widest.isPresent() ? new LawfulToll(shortfall()) : new AnyToll();
+        Buses buses = bus.isPresent() ? Buses.OPEN : Buses.CLOSED;
+        return best.filter(way -> way.offences().isEmpty())
+                .map(way -> lawful(shortfall(way), buses))
+                .orElseGet(() -> anything(buses));
+    }
+
+    /** By how many sizes a way falls short at its thinnest. */
+    private int shortfall(Way way) {
+        return Math.max(
+                way.spans().stream().mapToInt(this::shortfall).max().orElse(0),
+                way.passed().stream().mapToInt(this::shortfall).max().orElse(0));
     }
 
     private int shortfall(Span span) {
@@ -150,113 +179,52 @@ final class PairVerdict {
         return node.capacity().map(pair::shortfall).orElse(0);
     }
 
-    private static int toll(Collection<Offence> offences) {
-        int toll = 0;
-        for (Offence offence : offences) {
-            toll += offence.check() == CheckedRule.RING_WITHOUT_LEAVE ? RING : 1;
-        }
-        return toll;
-    }
-
     /** Nothing unlawful, sizes short by at most so many steps. */
-    private final class LawfulToll implements Toll {
-        private final int mostShortfall;
-
-        LawfulToll(int mostShortfall) {
-            this.mostShortfall = mostShortfall;
-        }
-
-        @Override
-        public int along(Span span) {
-            return toll(span.offences(), shortfall(span));
-        }
-
-        @Override
-        public int through(Node node) {
-            return toll(node.offences(), shortfall(node));
-        }
-
-        private int toll(List<Offence> offences, int shortfall) {
-            if (!offences.isEmpty() || shortfall > mostShortfall) {
-                return CLOSED;
-            }
-            return shortfall > 0 ? 1 : 0;
-        }
+    private Toll lawful(int mostShortfall, Buses buses) {
+        return new PairToll(
+                (offences, shortfall) ->
+                        offences.isEmpty() && shortfall <= mostShortfall ? Math.min(1, shortfall) : Toll.CLOSED,
+                buses);
     }
 
     /** Sizes sufficient, unlawful otherwise, but not in what is known already. */
-    private final class LargeEnoughToll implements Toll {
-        private final Set<Offence> known;
-
-        LargeEnoughToll(Set<Offence> known) {
-            this.known = known;
-        }
-
-        @Override
-        public int along(Span span) {
-            return toll(span.offences(), shortfall(span));
-        }
-
-        @Override
-        public int through(Node node) {
-            return toll(node.offences(), shortfall(node));
-        }
-
-        private int toll(List<Offence> offences, int shortfall) {
-            boolean closed = shortfall > 0 || offences.stream().anyMatch(known::contains);
-            return closed ? CLOSED : PairVerdict.toll(offences);
-        }
+    private Toll largeEnough(Set<Offence> known) {
+        return new PairToll(
+                (offences, shortfall) ->
+                        shortfall > 0 || offences.stream().anyMatch(known::contains) ? Toll.CLOSED : price(offences),
+                Buses.CLOSED);
     }
 
     /** Anything goes, the less of it the better. */
-    private final class AnyToll implements Toll {
-        @Override
-        public int along(Span span) {
-            return toll(span.offences()) + Math.min(1, shortfall(span));
-        }
-
-        @Override
-        public int through(Node node) {
-            return toll(node.offences()) + Math.min(1, shortfall(node));
-        }
+    private Toll anything(Buses buses) {
+        return new PairToll((offences, shortfall) -> price(offences) + Math.min(1, shortfall), buses);
     }
 
-    private record RoundConductors(Toll otherwise, Set<String> conductors) implements Toll {
-        @Override
-        public int along(Span span) {
-            boolean closed = span.conductor()
-                    .map(conductor -> conductors.contains(conductor.id()))
-                    .orElse(false);
-            return closed ? CLOSED : otherwise.along(span);
-        }
-
-        @Override
-        public int through(Node node) {
-            return otherwise.through(node);
-        }
+    private static int price(List<Offence> offences) {
+        return offences.stream()
+                .mapToInt(offence -> offence.check() == CheckedRule.RING_WITHOUT_LEAVE ? RING : 1)
+                .sum();
     }
 
-    private record RoundSpan(Toll otherwise, Span closed) implements Toll {
+    /** One price for stretches and for what is passed. */
+    private final class PairToll implements Toll {
+        private final Price price;
+        private final Buses buses;
+
+        PairToll(Price price, Buses buses) {
+            this.price = price;
+            this.buses = buses;
+        }
+
         @Override
         public int along(Span span) {
-            return span == closed ? CLOSED : otherwise.along(span);
+            return price.of(span.offences(), shortfall(span));
         }
 
         @Override
         public int through(Node node) {
-            return otherwise.through(node);
-        }
-    }
-
-    private record RoundNode(Toll otherwise, Node closed) implements Toll {
-        @Override
-        public int along(Span span) {
-            return otherwise.along(span);
-        }
-
-        @Override
-        public int through(Node node) {
-            return node == closed ? CLOSED : otherwise.through(node);
+            boolean closed = node.kind() == Kind.SERVICE && buses == Buses.CLOSED;
+            return closed ? CLOSED : price.of(node.offences(), shortfall(node));
         }
     }
 }

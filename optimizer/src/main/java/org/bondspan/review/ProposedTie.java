@@ -13,7 +13,6 @@ import org.bondspan.code.Obligation;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.layout.Proposal.ProposedJoint;
 import org.bondspan.review.Node.Kind;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
@@ -31,6 +30,7 @@ final class ProposedTie {
     private final SiteMetal metal;
     private final MetalNodes nodes;
     private final CopperNodes copper;
+    private final JointMeetings joints;
     private final InstalledNodes installed = new InstalledNodes();
     private final Ends ends;
     private final Map<String, Node> services = new HashMap<>();
@@ -43,11 +43,12 @@ final class ProposedTie {
         this.ends = ends;
         this.nodes = new MetalNodes(metal);
         this.copper = new CopperNodes(proposal);
+        this.joints = new JointMeetings(metal, ends, copper, proposal);
         metal.site().services().forEach(service -> services.put(service.id(), Node.open(Kind.SERVICE, service.id())));
         addFrameTies();
         addInstalled();
         proposal.conductors().forEach(conductor -> addConductor(conductor, offences.apply(conductor)));
-        proposal.joints().forEach(this::joinInstalled);
+        listInstalled().forEach(this::addJoints);
         this.declared = new DeclaredLinks(this, metal, ends);
         proposal.links().forEach(declared::add);
         joinPlacesOnInstalled();
@@ -110,7 +111,7 @@ final class ProposedTie {
 
     private void addConductor(ProposedConductor conductor, List<Offence> offences) {
         List<Node> landed = ends(conductor);
-        new ConductorRun(copper, ends, conductor, offences).lay(landed.get(0), landed.get(1));
+        new ConductorRun(copper, joints.stops(conductor), ends, conductor, offences).lay(landed.get(0), landed.get(1));
     }
 
     /** Where a conductor begins and ends. */
@@ -160,15 +161,11 @@ final class ProposedTie {
         return distance.map(along -> nodes.landing(path, along)).orElseGet(() -> nodes.path(path));
     }
 
-    /** A joint may name an installed conductor among those that meet there. */
-    private void joinInstalled(ProposedJoint joint) {
-        for (InstalledConductor conductor : listInstalled()) {
-            if (joint.conductors().contains(conductor.id())) {
-                Optional<Length> along =
-                        joint.place().flatMap(place -> metal.whereabouts().findDistance(conductor.id(), place));
-                copper.find(joint).ifPresent(node -> Span.touch(node, installed.at(conductor.id(), along), List.of()));
-            }
-        }
+    /** A joint may tap an installed conductor. */
+    private void addJoints(InstalledConductor conductor) {
+        joints.stops(conductor)
+                .forEach(stop ->
+                        Span.touch(stop.node(), installed.at(conductor.id(), Optional.of(stop.at())), List.of()));
     }
 
     /** Copper joined at a place on an installed conductor is joined with it. */
@@ -195,6 +192,10 @@ final class ProposedTie {
 
     MetalNodes nodes() {
         return nodes;
+    }
+
+    JointMeetings joints() {
+        return joints;
     }
 
     /** Unlawful links that the proposal declares: always said. */

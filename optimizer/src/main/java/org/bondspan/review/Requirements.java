@@ -40,6 +40,21 @@ final class Requirements {
         return Requirement.ofShared(verdicts.all(), verdict -> verdict.needs(ids), material);
     }
 
+    /**
+     * The largest need of what is not joined as it must be, toward all services: to mend that, any conductor may have
+     * to have that size. Empty where everything is.
+     */
+    Optional<Requirement> findOutstanding(Material material) {
+        Set<String> things = verdicts.all().stream()
+                .filter(verdict -> !verdict.isLawful())
+                .map(verdict -> verdict.pair().obligation().name())
+                .collect(Collectors.toSet());
+        return Requirement.ofShared(
+                verdicts.all(),
+                verdict -> things.contains(verdict.pair().obligation().name()),
+                material);
+    }
+
     /** The need of a jumper around a break; empty for any other conductor. */
     Optional<Requirement> findOfJumper(ProposedConductor conductor) {
         return jumpers.findRequirement(conductor);

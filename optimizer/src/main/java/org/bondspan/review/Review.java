@@ -100,7 +100,7 @@ public final class Review {
     private List<Offence> listUnrelied() {
         SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
         List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
-        unrelied.addAll(new JointNamesCheck(metal).find(proposal));
+        unrelied.addAll(new JointCheck(metal, verdicts.tie().joints()).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
             unrelied.addAll(offences(conductor));
             spares.find(conductor).ifPresent(unrelied::add);
@@ -142,7 +142,8 @@ public final class Review {
                 conductor.material(),
                 required.map(Requirement::size),
                 required.map(Requirement::toward).orElse(""),
-                ends.length(conductor));
+                ends.length(conductor),
+                ends.lengthFrom(conductor));
     }
 
     /** The best way of every pair of a service and a thing to be connected. */

@@ -3,7 +3,6 @@ package org.bondspan.review;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.bondspan.review.Stroke.Heights;
@@ -12,12 +11,7 @@ import org.bondspan.site.LineVertex;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.site.SitePath;
-import org.bondspan.site.SitePath.CopperLine;
-import org.bondspan.site.SitePath.InstalledConductor;
-import org.bondspan.site.SitePath.NeverCarries;
-import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.site.SitePath.StructuralFrame;
-import org.bondspan.site.SitePath.WaterPiping;
 
 /** Drawn metal as strokes; the same on each of its levels. */
 record Shape(List<String> levels, List<Stroke> strokes) {
@@ -29,23 +23,7 @@ record Shape(List<String> levels, List<Stroke> strokes) {
     static Shape of(SitePath path) {
         return path instanceof StructuralFrame frame
                 ? of(frame)
-                : findLine(path).map(Shape::of).orElse(new Shape(List.of(), List.of()));
-    }
-
-    static Optional<Line> findLine(SitePath path) {
-        if (path instanceof CopperLine copper) {
-            return Optional.of(copper.line());
-        }
-        if (path instanceof InstalledConductor installed) {
-            return Optional.of(installed.line());
-        }
-        if (path instanceof WaterPiping pipe) {
-            return Optional.of(pipe.line());
-        }
-        if (path instanceof NeverCarries never) {
-            return Optional.of(never.line());
-        }
-        return path instanceof RingPath ring ? ring.line() : Optional.empty();
+                : path.findLine().map(Shape::of).orElse(new Shape(List.of(), List.of()));
     }
 
     private static Shape of(Line line) {

@@ -2,6 +2,7 @@ package org.bondspan.review;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.SitePath.InstalledConductor;
 import org.bondspan.units.Length;
@@ -88,6 +89,10 @@ final class Span {
 
     boolean isOf(String conductorId) {
         return conductor.isPresent() && conductor.get().id().equals(conductorId);
+    }
+
+    boolean isOfAny(Set<String> conductorIds) {
+        return conductor.isPresent() && conductorIds.contains(conductor.get().id());
     }
 
     List<Offence> offences() {

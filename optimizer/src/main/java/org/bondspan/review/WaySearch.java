@@ -12,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import org.bondspan.review.Node.Kind;
+import java.util.function.Predicate;
 
 /** Finds the way with the least toll, and among those with few spans: Dijkstra over the proposed tie. */
 final class WaySearch {
@@ -23,6 +23,28 @@ final class WaySearch {
         int along(Span span);
 
         int through(Node node);
+
+        /** The same, with no way through that node. */
+        default Toll closedAt(Node closed) {
+            return new Closed(this, span -> false, closed::equals);
+        }
+
+        /** The same, with no way along those spans. */
+        default Toll closedAlong(Predicate<Span> closed) {
+            return new Closed(this, closed, node -> false);
+        }
+    }
+
+    private record Closed(Toll otherwise, Predicate<Span> spans, Predicate<Node> nodes) implements Toll {
+        @Override
+        public int along(Span span) {
+            return spans.test(span) ? CLOSED : otherwise.along(span);
+        }
+
+        @Override
+        public int through(Node node) {
+            return nodes.test(node) ? CLOSED : otherwise.through(node);
+        }
     }
 
     private final Node start;
@@ -50,7 +72,7 @@ final class WaySearch {
         this.toll = toll;
     }
 
-    /** The best way to any of the goals; services are never passed. */
+    /** The best way to any of the goals. */
     static Optional<Way> find(Node start, Collection<Node> goals, Toll toll) {
         return new WaySearch(start, toll).find(Set.copyOf(goals));
     }
@@ -72,7 +94,7 @@ final class WaySearch {
     }
 
     private void goOn(Step here) {
-        int passing = here.node == start ? 0 : passing(here.node);
+        int passing = here.node == start ? 0 : toll.through(here.node);
         if (passing == Toll.CLOSED) {
             return;
         }
@@ -85,10 +107,6 @@ final class WaySearch {
                         here.toll);
             }
         }
-    }
-
-    private int passing(Node node) {
-        return node.kind() == Kind.SERVICE ? Toll.CLOSED : toll.through(node);
     }
 
     private void offer(Step step, long tollSoFar) {

@@ -72,7 +72,7 @@ final class Whereabouts {
     }
 
     private Optional<Line> findLine(String path) {
-        return Optional.ofNullable(paths.get(path)).flatMap(Shape::findLine);
+        return Optional.ofNullable(paths.get(path)).flatMap(SitePath::findLine);
     }
 
     Length elevation(Position place) {

@@ -3,9 +3,13 @@ package org.bondspan.usecase;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
+import org.bondspan.layout.JudgedConductor;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
@@ -41,20 +45,34 @@ public final class ReviewProposal {
     public ReviewOutcome review(Proposal proposal) {
         Review review = reviewer.review(proposal);
         List<Finding> findings = review.findings();
+        List<JudgedConductor> conductors = review.conductors();
         return new ReviewOutcome(
                 !Finding.anyViolation(findings),
                 findings,
-                StandingCautions.NOT_CHECKED,
+                listNotChecked(conductors),
                 findCopper(proposal, review.lengths()),
                 least,
                 site.lengthUnit(),
-                review.conductors(),
+                conductors,
                 review.ways(),
                 StandingCautions.CAUTIONS,
                 site.name(),
                 site.adoption(),
                 site.codeEdition(),
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
+    }
+
+    /** Also the runs that nobody stated. */
+    private static List<String> listNotChecked(List<JudgedConductor> conductors) {
+        String straight = conductors.stream()
+                .filter(conductor -> conductor.lengthFrom() == LengthFrom.ENDS)
+                .map(JudgedConductor::id)
+                .collect(Collectors.joining(", "));
+        Stream<String> runs = straight.isEmpty()
+                ? Stream.empty()
+                : Stream.of("Runs of conductors that state neither length nor line, reckoned straight from end to end: "
+                        + straight + ".");
+        return Stream.concat(StandingCautions.NOT_CHECKED.stream(), runs).toList();
     }
 
     /** Copper conductors only; empty when the length of one of them is not known. */

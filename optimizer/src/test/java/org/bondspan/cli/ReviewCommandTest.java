@@ -117,4 +117,32 @@ class ReviewCommandTest {
         assertThat(Run.of("review", SITE).exit()).isEqualTo(2);
         assertThat(Run.of("review", SITE).err()).contains("PROPOSAL", "See bondspan review --help");
     }
+
+    @Test
+    void theProposalMayComeFromStandardInput() throws IOException {
+        String text = Files.readString(Path.of(proposal("sound")));
+        Run piped = Run.withInput(text, "review", SITE, "-");
+
+        assertThat(piped.out())
+                .isEqualTo(Run.of("review", SITE, proposal("sound")).out());
+        assertThat(piped.exit()).isZero();
+        assertThat(Run.withInput("{", "review", SITE, "-").err()).startsWith("standard input:1: ");
+    }
+
+    @Test
+    void siteAndProposalCannotBothComeFromStandardInput() {
+        Run both = Run.withInput("{}", "review", "-", "-");
+
+        assertThat(both.exit()).isEqualTo(2);
+        assertThat(both.out()).isEmpty();
+        assertThat(both.err()).contains("SITE and PROPOSAL cannot both be standard input");
+    }
+
+    @Test
+    void usageTellsBothWaysToCallIt() {
+        assertThat(Run.of("review", "--help").out()).startsWith("""
+                        Usage: bondspan review [-h] [--json] [--trace] SITE PROPOSAL
+                               bondspan review --list
+                        """).contains("or - for standard input");
+    }
 }

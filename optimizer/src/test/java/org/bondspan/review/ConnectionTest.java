@@ -136,4 +136,36 @@ class ConnectionTest {
                 """);
         assertThat(past.violations()).isEmpty();
     }
+
+    /** The tie between the buses is 6 AWG where the footings beyond them need 4 AWG. */
+    @Test
+    void aWayPastAnotherBusIsNamedAndHidesNoSizeFault() {
+        Judged judged = Judged.of(TWO_SERVICES, """
+                A 4 AWG S1 > C1
+                B 6 AWG S1 > R1
+                C 6 AWG R1 > R2
+                D 6 AWG R2 > S2
+                E 4 AWG S2 > C2
+                """);
+        assertThat(judged.violations())
+                .containsExactlyInAnyOrder("250.58 S1", "250.58 S2", "250.66 B", "250.66 C", "250.66 D");
+        assertThat(judged.message("250.58"))
+                .contains(
+                        "S1 does not share one grounding electrode system with the other services: its only way to C2"
+                                + " passes the bus of S2",
+                        "Run copper of full size past that bus");
+        assertThat(judged.message("250.66")).contains("it needs 4 AWG copper");
+        assertThat(judged.way("S1", "C2")).isEqualTo("B > R1 > C > R2 > D > S2 > E, thinnest B");
+    }
+
+    @Test
+    void whatAServiceMissesIsNamed() {
+        Judged judged = Judged.of(TWO_SERVICES, """
+                A 4 AWG S1 > C1
+                B 6 AWG S1 > R1
+                C 4 AWG S2 > C2
+                D 6 AWG S2 > R2
+                """);
+        assertThat(judged.message("250.58")).contains("nothing joins it with R2, C2.");
+    }
 }

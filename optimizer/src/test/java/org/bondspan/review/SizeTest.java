@@ -53,6 +53,32 @@ class SizeTest {
         assertThat(judged.message("250.66")).contains("6 AWG is enough");
     }
 
+    /**
+     * To reach L, which needs 1/0 AWG, copper may go on from the rod; R2 needs no more than the 6 AWG that is enough.
+     */
+    @Test
+    void nobodyIsToldToMakeSmallerWhatMendingAnotherFaultMayNeed() {
+        String large = TIE.replace("E 6", "E 2");
+        Judged withoutListed = Judged.of(SITE, large.replace("A 1/0 AWG S > L\n", ""));
+        assertThat(withoutListed.violations()).containsExactly("250.50 L");
+        assertThat(withoutListed.notes()).isEmpty();
+        Judged withoutRod = Judged.of(SITE, large.replace("F 6 AWG R1 > R2\n", ""));
+        assertThat(withoutRod.violations()).containsExactly("250.50 R2");
+        assertThat(withoutRod.notes()).containsExactly("250.66 E");
+    }
+
+    /** 2/0 AWG is more than S1 needs alone, and what both need together once S2 is tied. */
+    @Test
+    void norWhatTheSumOfServicesMayNeed() {
+        Judged judged = Judged.of(services("A"), "T1 1/0 AWG S1 > J:J1\nA 2/0 AWG J:J1 > L");
+        assertThat(judged.violations()).containsExactly("250.58 S2");
+        assertThat(judged.notes()).isEmpty();
+        assertThat(Judged.of(services("B"), "T1 1/0 AWG S1 > J:J1\nA 2/0 AWG J:J1 > L")
+                        .notes())
+                .as("services of two laterals do not add")
+                .containsExactly("250.66 A");
+    }
+
     /** Aluminum has limits of its own for rods only: 4 AWG; none for footings and rings. */
     @Test
     void aluminumIsJudgedByItsOwnColumn() {

@@ -1,12 +1,19 @@
 package org.bondspan.io;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.bondspan.code.LineLengths;
 import org.bondspan.layout.End;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Service;
 import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
+import org.bondspan.site.SitePath.CopperLine;
+import org.bondspan.units.Length;
+import org.bondspan.units.Numbers;
 
 /** Reads where conductors and links begin and end. */
 final class EndReader {
@@ -39,8 +46,7 @@ final class EndReader {
         return switch (named.get(0)) {
             case "service" -> service(fields);
             case "electrode" -> electrode(fields);
-            case "path" ->
-                new End.OnPath(fields.findReference("path", Kind.PATH).orElse(""), fields.findDistance("distance"));
+            case "path" -> path(fields);
             case "conductor" ->
                 new End.OnConductor(
                         fields.findReference("conductor", Kind.CONDUCTOR).orElse(""),
@@ -51,6 +57,30 @@ final class EndReader {
                         .<End>map(End.AtPlace::new)
                         .orElse(NOWHERE);
         };
+    }
+
+    private End path(Fields fields) {
+        String id = fields.findReference("path", Kind.PATH).orElse("");
+        Optional<Length> distance = fields.findDistance("distance");
+        site.paths().stream()
+                .filter(path -> path.id().equals(id))
+                .flatMap(path -> findLength(path).stream())
+                .filter(whole -> distance.isPresent()
+                        && whole.plus(LineLengths.SAME_PLACE).isLessThan(distance.get()))
+                .forEach(whole -> fields.report(
+                        "distance",
+                        "lies beyond the end of " + id + ", which is "
+                                + Numbers.print(whole, fields.scope().values().unit()) + " long",
+                        "Measure along its line, from the first vertex on"));
+        return new End.OnPath(id, distance);
+    }
+
+    /** Of a line drawn for it, or measured where that is longer. */
+    private static Optional<Length> findLength(SitePath path) {
+        Optional<Length> drawn = path.findLine().map(LineLengths::of);
+        return path instanceof CopperLine copper
+                ? Stream.concat(drawn.stream(), copper.measured().stream()).max(Comparator.naturalOrder())
+                : drawn;
     }
 
     private End service(Fields fields) {
@@ -79,7 +109,9 @@ final class EndReader {
                 .toList();
         if (connections.isPresent() && id.isPresent() && !known.contains(id.get())) {
             fields.report(
-                    "connection", owner + " has no connection \"" + id.get() + "\"", Nearest.advice(id.get(), known));
+                    "connection",
+                    owner + " has no connection \"" + id.get() + "\"",
+                    Nearest.advice(id.get(), known, "Leave it out: its connections have no ids"));
         }
         return id;
     }

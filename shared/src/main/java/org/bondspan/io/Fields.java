@@ -197,6 +197,20 @@ final class Fields {
         return distinctWords(name, kind, (word, item, itemPath) -> {});
     }
 
+    /** Ids of other things, each once, all of which have been read. */
+    List<String> namesOf(String name, Kind kind, Set<String> read) {
+        return distinctWords(name, kind, (word, item, itemPath) -> {
+            if (!read.contains(word)) {
+                scope.values()
+                        .reject(
+                                item,
+                                itemPath,
+                                "there is no " + kind.words().replaceFirst("^an? ", "") + " \"" + word + "\"",
+                                Nearest.advice(word, read));
+            }
+        });
+    }
+
     private interface OnWord {
         void accept(String word, Node item, String itemPath);
     }

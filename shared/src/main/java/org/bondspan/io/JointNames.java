@@ -36,7 +36,10 @@ final class JointNames {
                         .report(
                                 use.end(),
                                 "no joint has the id \"" + use.joint() + "\", and no other end names it",
-                                Nearest.advice(use.joint(), others(use)));
+                                Nearest.advice(
+                                        use.joint(),
+                                        others(use),
+                                        "List the joint, or let the end that it meets name it too"));
             }
         }
     }

@@ -10,16 +10,22 @@ import java.util.stream.Collectors;
 final class Nearest {
     private Nearest() {}
 
-    /** The candidate that differs in the fewest letters, in no more than a third of them. */
+    /** The candidate that differs in the fewest letters, in no more than a third of them, and not in all. */
     static Optional<String> find(String word, Collection<String> candidates) {
         return candidates.stream()
                 .filter(candidate -> distance(word, candidate) <= Math.max(1, candidate.length() / 3))
+                .filter(candidate -> distance(word, candidate) < Math.max(word.length(), candidate.length()))
                 .min(Comparator.comparingInt(candidate -> distance(word, candidate)));
     }
 
-    /** {@code Perhaps "rodLength" is meant; known are "id", "type"}. */
+    /** {@code Perhaps "rodLength" is meant. Known here: id, type}. */
     static String advice(String word, Collection<String> candidates) {
-        String known = candidates.isEmpty() ? "There is none" : "Known here: " + list(candidates);
+        return advice(word, candidates, "There is none here: add it, or leave this out");
+    }
+
+    /** @param withoutAny what to do where there is no candidate at all */
+    static String advice(String word, Collection<String> candidates, String withoutAny) {
+        String known = candidates.isEmpty() ? withoutAny : "Known here: " + list(candidates);
         return find(word, candidates)
                 .map(near -> "Perhaps \"" + near + "\" is meant. " + known)
                 .orElse(known);

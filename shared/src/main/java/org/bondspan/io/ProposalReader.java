@@ -1,6 +1,9 @@
 package org.bondspan.io;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +18,7 @@ import org.bondspan.layout.Proposal.ProposedLink;
 import org.bondspan.site.Level;
 import org.bondspan.site.Material;
 import org.bondspan.site.Site;
+import org.bondspan.site.SitePath.InstalledConductor;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 
@@ -61,6 +65,15 @@ public final class ProposalReader {
         return parse(InputFile.text(file), file.toString(), site);
     }
 
+    /** All that the stream holds; the name is for messages. Throws {@link InputException}. */
+    public static Proposal read(InputStream in, String name, Site site) {
+        try {
+            return parse(InputFile.text(in, name), name, site);
+        } catch (IOException e) {
+            throw InputFile.problem(name, "cannot be read", "Check where it comes from");
+        }
+    }
+
     /** The text of a proposal or a result for that site; its name is for messages. Throws {@link InputException}. */
     public static Proposal parse(String text, String fileName, Site site) {
         Problems problems = new Problems(fileName);
@@ -91,7 +104,8 @@ public final class ProposalReader {
         List<Bound<ProposedConductor>> conductors =
                 fields.each("conductors", "conductor", f -> new Bound<>(conductor(f), f));
         List<Bound<ProposedLink>> links = fields.each("links", "link", f -> new Bound<>(link(f), f));
-        List<ProposedJoint> joints = fields.each("joints", "joint", this::joint);
+        Set<String> joinable = joinable(conductors);
+        List<ProposedJoint> joints = fields.each("joints", "joint", f -> joint(f, joinable));
         if (isResult) {
             fields.accept(OF_RESULT);
         }
@@ -102,6 +116,14 @@ public final class ProposalReader {
                 conductors.stream().map(Bound::value).toList(),
                 links.stream().map(Bound::value).toList(),
                 joints);
+    }
+
+    /** What a joint may list: conductors of the file, and installed ones of the site. */
+    private Set<String> joinable(List<Bound<ProposedConductor>> conductors) {
+        Set<String> ids = new LinkedHashSet<>();
+        conductors.forEach(bound -> ids.add(bound.value().id()));
+        site.listPaths(InstalledConductor.class).forEach(path -> ids.add(path.id()));
+        return ids;
     }
 
     private static void checkJoints(
@@ -153,7 +175,11 @@ public final class ProposalReader {
                 ends.end(fields, "to"));
     }
 
-    private ProposedJoint joint(Fields fields) {
+    /**
+     * In a result an unknown conductor is left to the review, which tells it: whoever takes a conductor out of a result
+     * to see what that breaks need not mend the joints that the program wrote. In a proposal it is a mistake.
+     */
+    private ProposedJoint joint(Fields fields, Set<String> joinable) {
         Optional<String> id = fields.has("id") ? Optional.of(fields.id(Kind.JOINT)) : Optional.empty();
         fields.accept(List.of("id"));
         if (isResult) {
@@ -163,7 +189,9 @@ public final class ProposalReader {
         return new ProposedJoint(
                 id.filter(word -> !word.isEmpty()),
                 fields.findObject("place", "place", place -> Drawn.in(place).position()),
-                fields.names("conductors", Kind.CONDUCTOR),
+                isResult
+                        ? fields.names("conductors", Kind.CONDUCTOR)
+                        : fields.namesOf("conductors", Kind.CONDUCTOR, joinable),
                 fields.requireWord(
                                 "method",
                                 JointMethod.class,

@@ -1,10 +1,12 @@
 package org.bondspan.io;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
 import org.jspecify.annotations.Nullable;
 
@@ -60,7 +62,12 @@ public final class ReviewWriter {
         object.put("needed", Written.size(conductor.needed()));
         object.put("neededFor", conductor.neededFor());
         object.put("length", conductor.length().map(written::length).orElse(null));
+        object.put("lengthFrom", lengthFrom(conductor.lengthFrom()));
         return object;
+    }
+
+    private static @Nullable String lengthFrom(LengthFrom from) {
+        return from == LengthFrom.NOTHING ? null : from.name().toLowerCase(Locale.ROOT);
     }
 
     private static Map<String, @Nullable Object> way(JudgedWay way) {

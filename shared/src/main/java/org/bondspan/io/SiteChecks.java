@@ -1,9 +1,11 @@
 package org.bondspan.io;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.bondspan.io.json.Node;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Electrode.ConcreteEncased;
@@ -24,6 +26,7 @@ final class SiteChecks {
     private final Fields site;
     private final Optional<FireLine> fireLine;
     private final List<Bound<SitePath>> paths;
+    private final Set<String> waterPipeIds = new HashSet<>();
 
     SiteChecks(Fields site, Optional<FireLine> fireLine, List<Bound<SitePath>> paths) {
         this.site = site;
@@ -74,6 +77,10 @@ final class SiteChecks {
     }
 
     void checkElectrodes(List<Bound<Electrode>> electrodes) {
+        electrodes.stream()
+                .map(Bound::value)
+                .filter(WaterPipeElectrode.class::isInstance)
+                .forEach(electrode -> waterPipeIds.add(electrode.id()));
         for (Bound<Electrode> electrode : electrodes) {
             if (electrode.value() instanceof WaterPipeElectrode pipe) {
                 checkWaterPipe(pipe, electrode.fields());
@@ -108,7 +115,7 @@ final class SiteChecks {
                     "Write \"fireLine\": \"electrode\" or \"bond-only\" into the site, as the project decides: NFPA 70 and"
                             + " NFPA 13 and 24 differ");
         }
-        if (hasMetalPath(pipe.id())) {
+        if (hasMetalPath(pipe.id()) || mayHaveMisspeltPath()) {
             return;
         }
         if (fields.isWithout("connections")) {
@@ -125,6 +132,17 @@ final class SiteChecks {
                 .anyMatch(path -> path.value() instanceof WaterPiping piping
                         && piping.metal()
                         && piping.electrode().equals(Optional.of(electrode)));
+    }
+
+    /**
+     * A pipe that names no water-pipe electrode of the file may be meant for this one: its name is the one mistake to
+     * tell.
+     */
+    private boolean mayHaveMisspeltPath() {
+        return paths.stream()
+                .filter(path -> path.value() instanceof WaterPiping)
+                .flatMap(path -> electrodeOf(path.value()).stream())
+                .anyMatch(id -> !waterPipeIds.contains(id));
     }
 
     private static void checkDistances(WaterPipeElectrode pipe, Fields fields) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.bondspan.finding.Finding;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
+import org.bondspan.site.Material;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Weight;
 
@@ -44,5 +45,14 @@ public record ReviewOutcome(
         if (complies == Finding.anyViolation(findings)) {
             throw new IllegalArgumentException("complies: " + complies + ", findings: " + findings);
         }
+    }
+
+    /** Ids of the copper conductors that state neither length nor line: they count as straight from end to end. */
+    public List<String> reckonedStraight() {
+        return conductors.stream()
+                .filter(conductor -> conductor.lengthFrom() == LengthFrom.ENDS)
+                .filter(conductor -> conductor.material() == Material.COPPER)
+                .map(JudgedConductor::id)
+                .toList();
     }
 }

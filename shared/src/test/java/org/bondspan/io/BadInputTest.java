@@ -194,11 +194,11 @@ class BadInputTest {
                 .says("paths[4].electrode: \"E7\" is an electrode of another type, not a ring electrode."
                         + " Perhaps \"E6\" is meant. Known here: E6.");
         Edit.of("\"electrode\": \"E1\"", "\"electrode\": \"E7\"")
-                .saysAll(
-                        "full.site.json:32: electrodes[0].connections: is missing. Draw its path inside the building,"
-                                + " or give the places where a conductor can land on it.",
-                        "full.site.json:63: paths[3].electrode: \"E7\" is an electrode of another type, not a water-pipe"
-                                + " electrode. Perhaps \"E1\" is meant. Known here: E1, E2.");
+                .says("paths[3].electrode: \"E7\" is an electrode of another type, not a water-pipe"
+                        + " electrode. Perhaps \"E1\" is meant. Known here: E1, E2.");
+        Edit.of(", \"electrode\": \"E1\"", ", \"electrode\": \"E01\"")
+                .says("paths[3].electrode: nothing in this site has the id \"E01\"; a water-pipe electrode is wanted."
+                        + " Perhaps \"E1\" is meant. Known here: E1, E2.");
         Edit.of("[\"L1\", \"L2\"]", "[\"L1\", \"roof\"]")
                 .says("risers[0].levels[1]: nothing in this site has the id \"roof\"; a level is wanted."
                         + " Known here: L1, L2.");

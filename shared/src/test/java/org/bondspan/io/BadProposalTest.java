@@ -90,8 +90,11 @@ class BadProposalTest {
     @Test
     void idUsedTwice() {
         Edit.ofProposal("\"id\": \"P1\"", "\"id\": \"C3\"")
-                .says("conductors[4].id: the id \"C3\" is used twice: conductors[2].id on line 17"
-                        + " has it too. Give one of them another id.");
+                .saysAll(
+                        "full.proposal.json:21: conductors[4].id: the id \"C3\" is used twice: conductors[2].id on line 17"
+                                + " has it too. Give one of them another id.",
+                        "full.proposal.json:29: joints[1].conductors[1]: there is no conductor \"P1\"."
+                                + " Perhaps \"C1\" is meant. Known here: C1, C2, C3, C4.");
         Edit.ofProposal("{\"conductors\": [\"C1\"]", "{\"id\": \"J1\", \"conductors\": [\"C1\"]")
                 .says("joints[2].id: the id \"J1\" is used twice: joints[0].id on line 28 has it too."
                         + " Give one of them another id.");
@@ -130,7 +133,32 @@ class BadProposalTest {
                 .says("conductors[1].to.connection: electrode E6 has no connection \"n\"."
                         + " Perhaps \"N\" is meant. Known here: N, S.");
         Edit.ofProposal("{\"service\": \"S2\"}", "{\"service\": \"S2\", \"connection\": \"A\"}")
-                .says("links[0].to.connection: service S2 has no connection \"A\". There is none.");
+                .says("links[0].to.connection: service S2 has no connection \"A\"."
+                        + " Leave it out: its connections have no ids.");
+    }
+
+    @Test
+    void unknownConductorOfAJoint() {
+        Edit.ofProposal("[\"C1\", \"C3\"]", "[\"C1\", \"C8\"]")
+                .says("joints[0].conductors[1]: there is no conductor \"C8\"."
+                        + " Perhaps \"C1\" is meant. Known here: C1, C2, C3, C4, P1.");
+    }
+
+    /** Whoever takes a conductor out of a result need not mend its joints: the review tells the rest. */
+    @Test
+    void unknownConductorOfAJointOfAResult() {
+        Edit.ofResult("\"conductors\": [\"C1\", \"C2\"]", "\"conductors\": [\"C1\", \"C9\"]")
+                .isAccepted();
+    }
+
+    @Test
+    void distanceBeyondTheEndOfAPath() {
+        Edit.ofProposal("\"distance\": 4.5", "\"distance\": 4000")
+                .saysOnLine(
+                        9,
+                        "conductors[0].to.distance: lies beyond the end of W1, which is 36.00 ft long."
+                                + " Measure along its line, from the first vertex on.");
+        Edit.ofProposal("\"distance\": 4.5", "\"distance\": 36").isAccepted();
     }
 
     @Test

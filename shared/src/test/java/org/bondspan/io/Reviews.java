@@ -7,6 +7,7 @@ import org.bondspan.finding.Severity;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
@@ -39,9 +40,16 @@ final class Reviews {
                                 Material.COPPER,
                                 Optional.of(WireSize.AWG_4),
                                 "service S1 to E5",
-                                Optional.of(third)),
+                                Optional.of(third),
+                                LengthFrom.STATED),
                         new JudgedConductor(
-                                "C2", WireSize.AWG_2, Material.ALUMINUM, Optional.empty(), "", Optional.empty())),
+                                "C2",
+                                WireSize.AWG_2,
+                                Material.ALUMINUM,
+                                Optional.empty(),
+                                "",
+                                Optional.empty(),
+                                LengthFrom.NOTHING)),
                 List.of(
                         new JudgedWay("S1", "E5", false, List.of("C1", "F1"), Optional.of("C1")),
                         new JudgedWay("S1", "E6", false, List.of(), Optional.empty())),

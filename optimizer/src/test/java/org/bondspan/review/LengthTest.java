@@ -1,0 +1,102 @@
+package org.bondspan.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.bondspan.io.LayoutWriter;
+import org.bondspan.io.ProposalReader;
+import org.bondspan.io.ReviewWriter;
+import org.bondspan.io.SiteReader;
+import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.report.ReviewText;
+import org.bondspan.site.Site;
+import org.bondspan.usecase.ReviewProposal;
+import org.bondspan.usecase.RouteSite;
+import org.bondspan.usecase.Sites;
+import org.junit.jupiter.api.Test;
+
+/** Contract 2.1 and 4: lengths as stated, drawn or measured with a tape; worked by hand. */
+class LengthTest {
+    /** A line drawn over 50 ft and measured as 20 ft; from its end at (50, 0) the floor is open. */
+    private static final String SHORT = Sites.openFloor(60, 40, """
+            "services": [{"id": "S", "supply": "A", $copper(500 kcmil), $at(0, 0)}],
+            "electrodes": [{"id": "R1", $rod, $at(60, 0)}, {"id": "R2", $rod, $at(60, 8)}],
+            "paths": [{"id": "P", "medium": "copper", "line": [[0, 0], [50, 0]], "length": 20}]""");
+
+    private static Judged straightOver(String from, String to, String length) {
+        return Judged.of(
+                SHORT, "A 6 AWG S > R1\nB 6 AWG R1 > R2\nD 6 AWG %s > %s line length %s".formatted(from, to, length));
+    }
+
+    /** 20 ft by the tape and 10 ft of floor. */
+    @Test
+    void aRunOverAMeasuredLineAndFurtherIsMeasuredPieceByPiece() {
+        assertThat(straightOver("(0,0)", "(60,0)", "30").cautions()).isEmpty();
+        Judged judged = straightOver("(0,0)", "(60,0)", "29.9");
+        assertThat(judged.cautions()).containsExactly("length D");
+        assertThat(judged.message("length")).contains("measures 30.00 ft");
+    }
+
+    /** Half of the line counts 10 ft. */
+    @Test
+    void aRunOverAPartOfAMeasuredLineTakesItsShare() {
+        assertThat(straightOver("(25,0)", "(60,0)", "20").cautions()).isEmpty();
+        assertThat(straightOver("(25,0)", "(60,0)", "19.9").cautions()).containsExactly("length D");
+        assertThat(straightOver("(0,10)", "(60,10)", "59.9").cautions())
+                .as("drawn beside the line, it is measured as drawn")
+                .containsExactly("length D");
+    }
+
+    /** 60 ft apart, of which the measured line saves 30 ft at most. */
+    @Test
+    void endsFarApartNeedTheirDistanceLessWhatMeasuredLinesSave() {
+        assertThat(Judged.of(SHORT, "A 6 AWG S > R1 length 30\nB 6 AWG R1 > R2").cautions())
+                .isEmpty();
+        Judged judged = Judged.of(SHORT, "A 6 AWG S > R1 length 29.9\nB 6 AWG R1 > R2");
+        assertThat(judged.cautions()).containsExactly("length A");
+        assertThat(judged.message("length")).contains("its ends need at least 30.00 ft");
+    }
+
+    /** A tap at 90 ft lies on a conductor of 90 ft, not on one of 89 ft. */
+    @Test
+    void aTapBeyondTheStatedLengthIsACaution() {
+        String tapped = "A 6 AWG (0,30) > R1 length %s\nB 6 AWG R1 > R2\nD 6 AWG S > A~90 length 99";
+        assertThat(Judged.of(SHORT, tapped.formatted("90")).cautions()).isEmpty();
+        Judged judged = Judged.of(SHORT, tapped.formatted("89"));
+        assertThat(judged.cautions()).containsExactly("length A");
+        assertThat(judged.message("length")).contains("it is tapped at 90.00 ft");
+    }
+
+    /** 0 to 50 by the tape (20 ft), 10 ft of floor, 8 ft between the rods. */
+    @Test
+    void theAnswerOfRouteOverSuchALineHasNoCaution() {
+        Site site = SiteReader.parse(SHORT, "test.site.json");
+        String answer = LayoutWriter.toJson(RouteSite.of(site));
+        assertThat(answer).contains("\"copper\": {\"length\": 38,");
+        ReviewOutcome outcome = ReviewProposal.of(site, ProposalReader.parse(answer, "test.result.json", site));
+        assertThat(outcome.findings()).isEmpty();
+        assertThat(outcome.complies()).isTrue();
+    }
+
+    /** 60 ft and 8 ft of 6 AWG at 81.0 lb per 1000 ft (ASTM B8): 5.51 lb; B states what it has. */
+    @Test
+    void straightDistancesAreToldWhereverTheyAreReckonedWith() {
+        Site site = SiteReader.parse(SHORT, "test.site.json");
+        ReviewOutcome outcome = ReviewProposal.of(site, Draft.of(site, "A 6 AWG S > R1\nB 6 AWG R1 > R2 length 8"));
+        assertThat(outcome.reckonedStraight()).containsExactly("A");
+        assertThat(outcome.notChecked())
+                .contains(
+                        "Runs of conductors that state neither length nor line, reckoned straight from end to end: A.");
+        assertThat(ReviewText.of(outcome).replaceAll("\\s+", " "))
+                .contains(
+                        "It takes 5.51 lb of copper, 1 conductor reckoned straight from end to end for want of a length or"
+                                + " line (run otherwise it takes more); the least is 3.08 lb.",
+                        "straight 60.00",
+                        "proposed, partly reckoned straight");
+        assertThat(ReviewWriter.toJson(outcome)).contains("\"lengthFrom\": \"ends\"", "\"lengthFrom\": \"stated\"");
+        ReviewOutcome stated =
+                ReviewProposal.of(site, Draft.of(site, "A 6 AWG S > R1 length 60\nB 6 AWG R1 > R2 length 8"));
+        assertThat(ReviewText.of(stated).replaceAll("\\s+", " "))
+                .doesNotContain("straight")
+                .contains("It takes 5.51 lb of copper; the least is 3.08 lb.");
+    }
+}
