@@ -21,6 +21,9 @@ import java.util.List;
  */
 final class Ascent {
 
+    /** Tolls of a way where there is none: more than any tree weighs, and sums do not overflow. */
+    static final long NO_WAY = Long.MAX_VALUE / 8;
+
     private static final int NOTHING = -1;
 
     private final Core core;
@@ -259,6 +262,11 @@ final class Ascent {
         return detour;
     }
 
+    /** By node: tolls left, at least, on the way of any tree from the root to the node at this grade. */
+    long[] waysFromRoot() {
+        return spread(true);
+    }
+
     private long[] spread(boolean fromRoot) {
         labels.clear();
         heap.clear();
@@ -269,7 +277,7 @@ final class Ascent {
             }
         }
         long[] far = new long[core.nodes()];
-        Arrays.fill(far, Long.MAX_VALUE / 8);
+        Arrays.fill(far, NO_WAY);
         while (!heap.isEmpty()) {
             int node = heap.leastNode();
             long way = heap.leastWeight();

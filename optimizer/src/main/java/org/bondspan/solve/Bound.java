@@ -6,24 +6,34 @@ import java.util.List;
 /**
  * Tells which states cannot be part of a tree as light as a known one.
  *
- * <p>A side that hangs at a node still has to be linked with every leaf outside. What is missing crosses all cuts round
- * the leaves outside, and all cuts with leaves of the side alone in which the node lies: inside such a cut is
- * something, the side itself, that needs the grade of this cut. It also has to land the root.
+ * <p>A side that hangs at a node still has to be linked with every leaf outside. What is missing, directed away from
+ * the root, enters all cuts round the leaves outside, and all cuts with leaves of the side alone in which the node
+ * lies: inside such a cut is something, the side itself, that needs the grade of this cut. It contains the way from the
+ * root to the node, every stretch of which has at least the grade of {@link CoreNeed#floor}, and so pays, on top of the
+ * cuts that it enters, the tolls left on it at this grade and at all below. It also has to land the root.
  */
 final class Bound {
 
+    private final Core core;
     private final Moats moats;
-    private final long known;
+    private long known = Long.MAX_VALUE;
     private long outside;
     private Moat[] inside = new Moat[0];
+    private long[] wayFromRoot = new long[0];
 
-    Bound(Moats moats, long knownWeight) {
+    Bound(Core core, Moats moats) {
+        this.core = core;
         this.moats = moats;
+    }
+
+    /** Sets the weight of the known tree. */
+    void limitTo(long knownWeight) {
         known = knownWeight;
     }
 
     /** Prepares for states of one side, which is without the root. */
     void begin(int side) {
+        wayFromRoot = moats.waysFromRoot(core.need().floor(side, core.root()));
         outside = moats.rootLanding();
         List<Moat> within = new ArrayList<>();
         for (Moat moat : moats.list()) {
@@ -38,7 +48,7 @@ final class Bound {
 
     /** Whether a side that hangs at a node at this weight is in no tree as light as the known one. */
     boolean isBeyond(long weight, int node) {
-        long least = weight + outside;
+        long least = weight + outside + wayFromRoot[node];
         for (Moat moat : inside) {
             least += moat.depth(node);
         }

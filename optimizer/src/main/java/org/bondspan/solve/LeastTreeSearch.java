@@ -22,6 +22,17 @@ final class LeastTreeSearch {
     /** Cores of fewer edges are searched at once. */
     private static final int SMALL = 1000;
 
+    /**
+     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first limit is wide,
+     * the bound is not deepened, and what no tree within the limit can use is left to the bound, not taken out before.
+     */
+    private static final int FEW = 12;
+
+    /** The first limit lies above the lower bound by this part of it. */
+    private static final int WIDE_LIMIT = 12;
+
+    private static final int NARROW_LIMIT = 64;
+
     private static final int MORE_ORDERS = 4;
 
     private final Core core;
@@ -60,7 +71,7 @@ final class LeastTreeSearch {
                 new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
             }
             if (best.isPresent()) {
-                return findTreeNarrowed();
+                return findTreeByLimits();
             }
         }
         search(Optional.empty(), Optional.empty());
@@ -71,12 +82,12 @@ final class LeastTreeSearch {
      * Among trees not much heavier than the lower bound first: what is found there is least, and nothing else needs to
      * be looked at.
      */
-    private Optional<CoreTree> findTreeNarrowed() {
+    private Optional<CoreTree> findTreeByLimits() {
         long known = best.orElseThrow().cost().weight();
         Moats moats = Moats.of(core);
         raise(moats.lowerBound());
-        long above = 1 + moats.lowerBound() / 64;
-        int attempt = 0;
+        long above = 1 + moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT);
+        boolean isDeep = isFew();
         while (core.edges() > SMALL && moats.lowerBound() + above < known) {
             long limit = moats.lowerBound() + above;
             Optional<CoreTree> tree = findTreeIn(moats, limit, new Cost(limit + 1, 0));
@@ -84,14 +95,19 @@ final class LeastTreeSearch {
                 return tree;
             }
             raise(limit + 1);
-            if (attempt++ == 0) {
+            if (!isDeep) {
                 moats = moats.deeper(core, MORE_ORDERS);
                 raise(moats.lowerBound());
+                isDeep = true;
             }
             above = Math.max(above + above / 2, limit - moats.lowerBound()) + 1;
         }
         take(findTreeIn(moats, known, best.orElseThrow().cost()));
         return best;
+    }
+
+    private boolean isFew() {
+        return core.leaves() <= FEW;
     }
 
     private void raise(long bound) {
@@ -111,6 +127,11 @@ final class LeastTreeSearch {
     }
 
     private Optional<CoreTree> findTreeIn(Moats moats, long limit, Cost known) {
+        if (isFew()) {
+            LeastTreeSearch everywhere = new LeastTreeSearch(core, shortcuts, meter, Optional.empty());
+            everywhere.search(Optional.of(known), Optional.of(moats));
+            return everywhere.best;
+        }
         SubCore part = new Narrowing(core, moats).part(limit);
         LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts, meter, Optional.empty());
         inPart.search(Optional.of(known), Optional.of(moats.within(part.core())));
@@ -121,9 +142,10 @@ final class LeastTreeSearch {
     private void search(Optional<Cost> known, Optional<Moats> moats) {
         Deque<Restriction> open = new ArrayDeque<>();
         open.push(Restriction.none());
+        Optional<Bound> bound = moats.map(found -> new Bound(core, found));
         while (!open.isEmpty()) {
             Restriction cases = open.pop();
-            Optional<Bound> bound = moats.flatMap(found -> limit(known).map(cost -> new Bound(found, cost.weight())));
+            bound.ifPresent(found -> limit(known).map(Cost::weight).ifPresent(found::limitTo));
             boolean separators = shortcuts.separators() && cases.isNone();
             Optional<Draft> draft = new SubsetProgramme(core, separators, bound, cases, meter).findDraft();
             if (draft.isPresent() && isBetter(draft.get().cost(), limit(known))) {

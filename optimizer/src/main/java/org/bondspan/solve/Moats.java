@@ -1,10 +1,12 @@
 package org.bondspan.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Lower bounds from dual ascent at every grade. What a tree pays for an edge is the sum, over the grades up to the one
@@ -14,12 +16,14 @@ final class Moats {
 
     private final List<Ascent> ascents;
     private final List<Moat> moats;
+    private final long[][] wayFromRoot;
     private final long rootLanding;
     private final long lowerBound;
 
-    private Moats(List<Ascent> ascents, List<Moat> moats, long rootLanding) {
+    private Moats(List<Ascent> ascents, List<Moat> moats, long[][] wayFromRoot, long rootLanding) {
         this.ascents = ascents;
         this.moats = moats;
+        this.wayFromRoot = wayFromRoot;
         this.rootLanding = rootLanding;
         lowerBound = rootLanding + ascents.stream().mapToLong(Ascent::width).sum();
     }
@@ -55,7 +59,21 @@ final class Moats {
         for (Ascent ascent : ascents) {
             ascent.moats().forEach(moat -> byLeaves.merge(moat.leaves(), moat, Moat::plus));
         }
-        return new Moats(List.copyOf(ascents), List.copyOf(byLeaves.values()), leastLanding(core.leaf(core.root())));
+        return new Moats(
+                List.copyOf(ascents),
+                List.copyOf(byLeaves.values()),
+                waysFromRoot(ascents),
+                leastLanding(core.leaf(core.root())));
+    }
+
+    private static long[][] waysFromRoot(List<Ascent> ascents) {
+        long[][] ways = ascents.stream().map(Ascent::waysFromRoot).toArray(long[][]::new);
+        for (int grade = 1; grade < ways.length; grade++) {
+            for (int node = 0; node < ways[grade].length; node++) {
+                ways[grade][node] = Math.min(Ascent.NO_WAY, ways[grade][node] + ways[grade - 1][node]);
+            }
+        }
+        return ways;
     }
 
     private static int[] ascending(int leaves) {
@@ -98,9 +116,22 @@ final class Moats {
         return ascents.get(0).detours();
     }
 
+    /**
+     * By node: tolls left, at least, on the way from the root to the node, of this grade and of all below;
+     * {@link Ascent#NO_WAY} where a stretch of the way cannot meet the grade. The array is not to be changed.
+     */
+    long[] waysFromRoot(int grade) {
+        return wayFromRoot[grade];
+    }
+
     /** The same moats by the nodes of a part of the core. */
     Moats within(Core part) {
-        return new Moats(ascents, moats.stream().map(moat -> moat.within(part)).toList(), rootLanding);
+        long[][] ways = Arrays.stream(wayFromRoot)
+                .map(way -> IntStream.range(0, part.nodes())
+                        .mapToLong(node -> way[part.origin(node)])
+                        .toArray())
+                .toArray(long[][]::new);
+        return new Moats(ascents, moats.stream().map(moat -> moat.within(part)).toList(), ways, rootLanding);
     }
 
     List<Moat> list() {

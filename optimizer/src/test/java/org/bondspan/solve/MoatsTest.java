@@ -34,15 +34,64 @@ class MoatsTest {
         for (int i = 0; i < tree.size(); i++) {
             assertThat(moats.lowerBound() + detours[tree.edge(i)]).isLessThanOrEqualTo(weight);
         }
-        // A single leaf that hangs where it lands in the least tree is a state of that tree.
-        Bound bound = new Bound(moats, weight);
-        for (int leaf = 0; leaf < core.leaves(); leaf++) {
-            if (leaf != core.root()) {
-                bound.begin(1 << leaf);
-                int node = tree.landing(leaf);
-                assertThat(bound.isBeyond(core.leaf(leaf).costAt(node).weight(), node))
-                        .isFalse();
+        checkStates(core, tree, moats);
+    }
+
+    /** What hangs at a node of the least tree, or at the far end of the stretch that leaves it, is a state of it. */
+    private static void checkStates(Core core, CoreTree tree, Moats moats) {
+        Bound bound = new Bound(core, moats);
+        bound.limitTo(tree.cost().weight());
+        Hanging hanging = new Hanging(core, tree);
+        long whole = hanging.walk(tree.landing(core.root()), -1, (side, node, weight) -> {
+            bound.begin(side);
+            assertThat(bound.isBeyond(weight, node)).isFalse();
+        });
+        Cost ofRoot = core.leaf(core.root()).costAt(tree.landing(core.root()));
+        assertThat(whole + ofRoot.weight()).isEqualTo(tree.cost().weight());
+    }
+
+    private interface State {
+        void check(int side, int node, long weight);
+    }
+
+    /** Goes up a tree from the root and adds up what hangs at each node. */
+    private static final class Hanging {
+        private final Core core;
+        private final CoreTree tree;
+        private int side;
+
+        Hanging(Core core, CoreTree tree) {
+            this.core = core;
+            this.tree = tree;
+        }
+
+        /** Weight of what hangs at a node that was come to by an edge of the tree; its leaves are left in the side. */
+        private long walk(int node, int cameBy, State state) {
+            int here = 0;
+            int parts = 0;
+            long weight = 0;
+            for (int leaf = 0; leaf < core.leaves(); leaf++) {
+                if (leaf != core.root() && tree.landing(leaf) == node) {
+                    here |= 1 << leaf;
+                    weight += core.leaf(leaf).costAt(node).weight();
+                    parts++;
+                }
             }
+            for (int i = 0; i < tree.size(); i++) {
+                int edge = tree.edge(i);
+                if (i != cameBy && (core.edgeEnd(edge, 0) == node || core.edgeEnd(edge, 1) == node)) {
+                    int end = core.edgeEnd(edge, 0) + core.edgeEnd(edge, 1) - node;
+                    long behind = walk(end, i, state) + core.edgeWeight(edge, tree.grade(i));
+                    state.check(side, node, behind);
+                    here |= side;
+                    weight += behind;
+                    parts++;
+                }
+            }
+            weight += (parts - 1) * core.tapWeight(node);
+            state.check(here, node, weight);
+            side = here;
+            return weight;
         }
     }
 }
