@@ -66,7 +66,7 @@ public final class WhatExclusionsCost {
         if (path instanceof RingPath ring) {
             return ring.mayInterconnect()
                     ? Optional.empty()
-                    : Optional.of(replace(site, path, new RingPath(ring.id(), ring.electrode(), ring.line(), true)));
+                    : Optional.of(replace(site, path, ring.withMayInterconnect(true)));
         }
         return path instanceof WaterPiping pipe
                         && MediaThatMayCarry.of(site).find(pipe.id()).isPresent()
@@ -98,7 +98,7 @@ public final class WhatExclusionsCost {
                                 other, other.id().equals(pipe.id()) || (site.qualifiedPersonsOnly() && other.exposed()))
                         : path)
                 .toList();
-        return with(site, paths, true);
+        return site.withPaths(paths).withQualifiedPersonsOnly(true);
     }
 
     private static SitePath exposed(WaterPiping pipe, boolean exposed) {
@@ -110,28 +110,6 @@ public final class WhatExclusionsCost {
         List<SitePath> paths = Stream.concat(
                         site.paths().stream().filter(path -> !path.equals(old)), Stream.of(supposed))
                 .toList();
-        return with(site, paths, site.qualifiedPersonsOnly());
-    }
-
-    private static Site with(Site site, List<SitePath> paths, boolean qualifiedPersonsOnly) {
-        return new Site(
-                site.name(),
-                site.note(),
-                site.adoption(),
-                site.lengthUnit(),
-                site.codeEdition(),
-                qualifiedPersonsOnly,
-                site.existingBuilding(),
-                site.fireLine(),
-                site.makeUpPerEnd(),
-                site.wastePercent(),
-                site.levels(),
-                site.risers(),
-                site.services(),
-                site.electrodes(),
-                paths,
-                site.busbars(),
-                site.evidence(),
-                site.prices());
+        return site.withPaths(paths);
     }
 }

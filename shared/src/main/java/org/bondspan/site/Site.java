@@ -46,30 +46,36 @@ public record Site(
 
     /** The same site at other prices. */
     public Site withPrices(PriceBook other) {
-        return with(codeEdition, qualifiedPersonsOnly, risers, paths, Optional.of(other));
+        return with(adoption, codeEdition, qualifiedPersonsOnly, risers, paths, Optional.of(other));
     }
 
     /** The same site with other paths. */
     public Site withPaths(List<SitePath> others) {
-        return with(codeEdition, qualifiedPersonsOnly, risers, others, prices);
+        return with(adoption, codeEdition, qualifiedPersonsOnly, risers, others, prices);
     }
 
     /** The same site with other risers. */
     public Site withRisers(List<Riser> others) {
-        return with(codeEdition, qualifiedPersonsOnly, others, paths, prices);
+        return with(adoption, codeEdition, qualifiedPersonsOnly, others, paths, prices);
     }
 
     /** The same site under another edition. */
     public Site withCodeEdition(CodeEdition other) {
-        return with(other, qualifiedPersonsOnly, risers, paths, prices);
+        return with(adoption, other, qualifiedPersonsOnly, risers, paths, prices);
     }
 
     /** The same site with qualified supervision assured or not, 250.68(C)(1). */
     public Site withQualifiedPersonsOnly(boolean other) {
-        return with(codeEdition, other, risers, paths, prices);
+        return with(adoption, codeEdition, other, risers, paths, prices);
+    }
+
+    /** The same site with other words on its adoption. */
+    public Site withAdoption(String other) {
+        return with(other, codeEdition, qualifiedPersonsOnly, risers, paths, prices);
     }
 
     private Site with(
+            String adopted,
             CodeEdition edition,
             boolean assured,
             List<Riser> otherRisers,
@@ -78,7 +84,7 @@ public record Site(
         return new Site(
                 name,
                 note,
-                adoption,
+                adopted,
                 lengthUnit,
                 edition,
                 assured,
