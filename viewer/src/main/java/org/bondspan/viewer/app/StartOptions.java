@@ -1,0 +1,73 @@
+package org.bondspan.viewer.app;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The command line: {@code [SITE] [--level ID] [--proposal FILE] [--prices FILE] [--snapshot FILE.png]}.
+ *
+ * @param snapshot writes a picture of the window once the answer is there, and ends the program
+ */
+public record StartOptions(
+        Optional<Path> site,
+        Optional<String> level,
+        Optional<Path> proposal,
+        Optional<Path> prices,
+        Optional<Path> snapshot) {
+
+    public static final String USAGE = "bondspan-viewer [SITE] [--level ID] [--proposal FILE] [--prices FILE]"
+            + " [--snapshot FILE.png]";
+
+    private static final List<String> OPTIONS = List.of("--level", "--proposal", "--prices", "--snapshot");
+
+    /**
+     * Reads the words of a command line.
+     *
+     * @throws IllegalArgumentException with one line for the user, when they cannot be understood
+     */
+    public static StartOptions of(List<String> words) {
+        List<String> sites = new ArrayList<>();
+        Map<String, String> options = new HashMap<>();
+        for (int i = 0; i < words.size(); i++) {
+            String word = words.get(i);
+            if (!word.startsWith("--")) {
+                sites.add(word);
+                continue;
+            }
+            if (!OPTIONS.contains(word)) {
+                throw new IllegalArgumentException(word + " is not known here. Usage: " + USAGE);
+            }
+            if (i + 1 == words.size()) {
+                throw new IllegalArgumentException(word + " lacks its value. Usage: " + USAGE);
+            }
+            i++;
+            options.put(word, words.get(i));
+        }
+        if (sites.size() > 1) {
+            throw new IllegalArgumentException("one site at a time, not " + sites.size() + ". Usage: " + USAGE);
+        }
+        StartOptions read = new StartOptions(
+                path(sites.isEmpty() ? Optional.empty() : Optional.of(sites.get(0))),
+                Optional.ofNullable(options.get("--level")),
+                path(Optional.ofNullable(options.get("--proposal"))),
+                path(Optional.ofNullable(options.get("--prices"))),
+                path(Optional.ofNullable(options.get("--snapshot"))));
+        if (sites.isEmpty() && !options.isEmpty()) {
+            throw new IllegalArgumentException("name the site first. Usage: " + USAGE);
+        }
+        return read;
+    }
+
+    private static Optional<Path> path(Optional<String> name) {
+        try {
+            return name.map(Path::of);
+        } catch (InvalidPathException e) {
+            throw new IllegalArgumentException(name.orElse("") + " is not the name of a file", e);
+        }
+    }
+}

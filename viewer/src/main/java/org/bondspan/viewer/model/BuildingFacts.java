@@ -1,0 +1,143 @@
+package org.bondspan.viewer.model;
+
+import java.util.List;
+import java.util.Optional;
+import org.bondspan.layout.BondState;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.Excluded;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Link;
+import org.bondspan.site.Site;
+import org.bondspan.site.SitePath;
+import org.bondspan.units.WireSize;
+import org.bondspan.viewer.state.Plan;
+
+/** The facts about what the site file draws: paths, areas, risers, busbars, levels. */
+final class BuildingFacts {
+    private final Site site;
+    private final Layout layout;
+    private final Wording wording;
+
+    BuildingFacts(Plan plan) {
+        this.site = plan.site();
+        this.layout = plan.layout();
+        this.wording = Wording.of(site);
+    }
+
+    Optional<FactSheet> find(String id) {
+        Optional<FactSheet> path = site.paths().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(this::path);
+        return path.or(() -> findPlace(id));
+    }
+
+    private FactSheet path(SitePath path) {
+        List<Excluded> excluded = layout.excluded().stream()
+                .filter(one -> one.path().equals(path.id()))
+                .toList();
+        List<Link> links = layout.links().stream()
+                .filter(one -> one.path().equals(path.id()))
+                .toList();
+        FactSheet.Writer writer = new FactSheet.Writer(path.id(), subtitle(path, excluded));
+        links.forEach(link -> carries(writer, link));
+        excluded.forEach(one -> writer.fact("may not carry", one.reason() + " " + String.join(", ", one.basis())));
+        writer.fact("landed by", String.join(", ", landing(path.id())));
+        layout.bonds().stream().filter(bond -> bond.path().equals(path.id())).forEach(bond -> bond(writer, bond));
+        if (path instanceof SitePath.CopperLine copper) {
+            copper.measured().ifPresent(length -> writer.fact("measured", wording.of(length)));
+        }
+        if (path instanceof SitePath.InstalledConductor installed) {
+            writer.fact("size", installed.size().label() + ": carries up to that, 250.53(C), 250.66");
+        }
+        if (path instanceof SitePath.WaterPiping piping) {
+            piping.breaks()
+                    .forEach(gap -> writer.fact(
+                            gap.kind(),
+                            wording.of(gap.distance()) + " from the entrance, jumper " + wording.of(gap.jumper())
+                                    + (gap.installed() ? ", installed" : "")));
+        }
+        return writer.sheet();
+    }
+
+    private void carries(FactSheet.Writer writer, Link link) {
+        String length = link.length().isZero() ? "" : ", " + wording.of(link.length());
+        writer.fact(
+                "carries, no copper",
+                wording.of(link.from()) + " to " + wording.of(link.to()) + length + "; "
+                        + String.join(", ", link.basis()));
+    }
+
+    private static void bond(FactSheet.Writer writer, BondState bond) {
+        writer.fact("bonding", Wording.spaced(bond.state().label()))
+                .fact("why", bond.reason())
+                .fact("calls for", bond.need().map(WireSize::label).orElse(""))
+                .fact("bonding by", String.join(", ", bond.basis()))
+                .fact("way to it", String.join(", ", bond.way()));
+    }
+
+    private static String subtitle(SitePath path, List<Excluded> excluded) {
+        if (path instanceof SitePath.CopperLine) {
+            return "new copper may run here";
+        }
+        String medium = Wording.spaced(path.medium());
+        return path instanceof SitePath.NeverCarries || (!excluded.isEmpty() && !(path instanceof SitePath.WaterPiping))
+                ? medium + ", may not carry"
+                : medium;
+    }
+
+    private List<String> landing(String id) {
+        return layout.conductors().stream()
+                .filter(conductor ->
+                        AnswerFacts.landsOn(conductor.from(), id) || AnswerFacts.landsOn(conductor.to(), id))
+                .map(Conductor::id)
+                .toList();
+    }
+
+    private Optional<FactSheet> findPlace(String id) {
+        Optional<FactSheet> area = site.levels().stream()
+                .flatMap(level -> level.closedAreas().stream())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(one -> new FactSheet.Writer(id, "closed area")
+                        .fact("copper", "No conductor may run inside; its edges are free.")
+                        .sheet());
+        Optional<FactSheet> riser = site.risers().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(one -> new FactSheet.Writer(id, "riser")
+                        .fact("copper", "May run from level to level here: " + String.join(", ", one.levels()) + ".")
+                        .sheet());
+        Optional<FactSheet> busbar = site.busbars().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(one -> new FactSheet.Writer(id, "busbar")
+                        .fact("place", wording.of(one.position()))
+                        .fact("conductors", "May be joined here, 250.64(F)(3).")
+                        .sheet());
+        return area.or(() -> riser).or(() -> busbar).or(() -> findWallOrLevel(id));
+    }
+
+    private Optional<FactSheet> findWallOrLevel(String id) {
+        Optional<FactSheet> wall = site.levels().stream()
+                .flatMap(level -> level.walls().stream())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(one -> new FactSheet.Writer(id, "wall")
+                        .fact("passing it", one.crossing().isPresent() ? "has its price" : "costs nothing")
+                        .sheet());
+        Optional<FactSheet> level = site.levels().stream()
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .map(one -> new FactSheet.Writer(id, "outline of the level")
+                        .fact("floor", wording.of(one.floor()))
+                        .fact(
+                                "copper",
+                                one.openHeight()
+                                        .map(height -> "May run anywhere at " + wording.of(height)
+                                                + " above the floor, outside closed areas.")
+                                        .orElse("Runs along drawn lines only."))
+                        .sheet());
+        return wall.or(() -> level);
+    }
+}

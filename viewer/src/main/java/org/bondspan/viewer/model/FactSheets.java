@@ -1,0 +1,80 @@
+package org.bondspan.viewer.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.bondspan.layout.Layout;
+import org.bondspan.site.Evidence;
+import org.bondspan.site.Site;
+import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Opened;
+import org.bondspan.viewer.state.Plan;
+import org.bondspan.viewer.state.Showing;
+
+/** Finds the facts about what has an id. */
+public final class FactSheets {
+    private FactSheets() {}
+
+    /** About what is selected, or about the site; empty where nothing is opened. */
+    public static Optional<FactSheet> selected(Desk desk) {
+        return desk.look().selected().flatMap(id -> find(desk, id)).or(() -> ofSite(desk));
+    }
+
+    /** About the thing with that id in what is shown, with the findings about it. */
+    public static Optional<FactSheet> find(Desk desk, String id) {
+        return desk.plan().flatMap(plan -> facts(desk, plan, id)).map(sheet -> withFindings(sheet, desk, id));
+    }
+
+    private static Optional<FactSheet> facts(Desk desk, Plan plan, String id) {
+        Optional<FactSheet> proposed = desk.look().showing() == Showing.PROPOSAL
+                ? desk.review().flatMap(review -> new ProposalFacts(review, plan).find(id))
+                : Optional.empty();
+        return Stream.<Optional<FactSheet>>of(
+                        proposed,
+                        new AnswerFacts(plan).find(id),
+                        new BuildingFacts(plan).find(id))
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static FactSheet withFindings(FactSheet sheet, Desk desk, String id) {
+        List<FactSheet.Fact> facts = new ArrayList<>(sheet.facts());
+        FindingRow.rows(desk).stream()
+                .filter(row -> row.subject().equals(id))
+                .forEach(row -> facts.add(new FactSheet.Fact(
+                        row.severity().label() + " " + row.number(), row.message() + " " + row.rule())));
+        evidence(desk, id).ifPresent(text -> facts.add(new FactSheet.Fact("evidence", text)));
+        return new FactSheet(sheet.title(), sheet.subtitle(), facts);
+    }
+
+    private static Optional<String> evidence(Desk desk, String id) {
+        return desk.opened().map(Opened::site).flatMap(site -> site.evidence().stream()
+                .filter(evidence -> evidence.of().equals(id))
+                .map(Evidence::text)
+                .findFirst());
+    }
+
+    private static Optional<FactSheet> ofSite(Desk desk) {
+        return desk.opened().flatMap(opened -> desk.plan().map(plan -> site(opened, plan)));
+    }
+
+    private static FactSheet site(Opened opened, Plan plan) {
+        Site site = plan.site();
+        Layout layout = plan.layout();
+        return new FactSheet.Writer(site.name().isBlank() ? opened.stem() : site.name(), "site")
+                .fact("code", "NFPA 70, " + site.codeEdition().year() + " edition")
+                .fact("adoption", site.adoption().isBlank() ? "not stated" : site.adoption())
+                .fact("note", site.note())
+                .fact(
+                        "proven bound",
+                        layout.conductors().isEmpty() ? "" : Totals.findBound(layout).orElse(""))
+                .fact("assumed", String.join(", ", layout.assumed().stream().map(Evidence::of).toList()))
+                .fact(
+                        "supposed",
+                        String.join("\n", opened.question().suppositions(opened.site())))
+                .fact("file", opened.path().toString())
+                .fact("SHA-256", opened.digest())
+                .sheet();
+    }
+}

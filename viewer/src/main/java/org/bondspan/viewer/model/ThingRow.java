@@ -1,0 +1,49 @@
+package org.bondspan.viewer.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.bondspan.layout.BondState;
+import org.bondspan.layout.ElectrodeState;
+import org.bondspan.layout.ServiceState;
+import org.bondspan.units.WireSize;
+import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Plan;
+
+/**
+ * A service, an electrode, a frame or piping, and what has become of it.
+ *
+ * @param need copper size that it calls for, or a dash
+ */
+public record ThingRow(String id, String what, String state, String need) {
+    private static final String NONE = "\u2013";
+
+    /** Services, then electrodes, then frames and piping to be bonded. */
+    public static List<ThingRow> rows(Desk desk) {
+        return desk.plan().map(ThingRow::of).orElse(List.of());
+    }
+
+    private static List<ThingRow> of(Plan plan) {
+        List<ThingRow> rows = new ArrayList<>();
+        boolean routed = !plan.layout().conductors().isEmpty();
+        for (ServiceState service : plan.layout().services()) {
+            rows.add(new ThingRow(service.id(), "service", "", service.need().label()));
+        }
+        for (ElectrodeState electrode : plan.layout().electrodes()) {
+            rows.add(new ThingRow(
+                    electrode.id(),
+                    Wording.spaced(electrode.type()),
+                    routed || electrode.state() != org.bondspan.layout.State.BONDED
+                            ? Wording.spaced(electrode.state().label())
+                            : "to be bonded",
+                    electrode.need().map(WireSize::label).orElse(NONE)));
+        }
+        for (BondState bond : plan.layout().bonds()) {
+            rows.add(new ThingRow(
+                    bond.path(),
+                    "frame or piping",
+                    Wording.spaced(bond.state().label()),
+                    bond.need().map(WireSize::label).orElse(NONE)));
+        }
+        return List.copyOf(rows);
+    }
+}

@@ -1,0 +1,127 @@
+package org.bondspan.viewer.pane;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableRow;
+import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
+import javafx.util.Callback;
+
+/**
+ * A table of rows that may belong to something on the plan; choosing a row selects it.
+ *
+ * @param <R> the kind of row
+ */
+final class RowTable<R> {
+    private final TableView<R> table = new TableView<>();
+    private final Function<R, Optional<String>> idOf;
+    private List<R> rows = List.of();
+    private boolean showing;
+
+    /** @param chosen hears the id of a row that the user goes to */
+    RowTable(String id, String empty, Function<R, Optional<String>> idOf, Consumer<String> chosen) {
+        this.idOf = idOf;
+        table.setId(id);
+        table.setPlaceholder(new Label(empty));
+        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
+        table.getSelectionModel().selectedItemProperty().addListener((property, before, row) -> {
+            if (!showing && row != null) {
+                idOf.apply(row).ifPresent(chosen);
+            }
+        });
+        // A click on the row that is selected already brings its thing into view again.
+        table.setRowFactory(view -> {
+            TableRow<R> row = new TableRow<>();
+            row.setOnMouseClicked(event -> {
+                R item = row.getItem();
+                if (item != null) {
+                    idOf.apply(item).ifPresent(chosen);
+                }
+            });
+            return row;
+        });
+    }
+
+    TableView<R> view() {
+        return table;
+    }
+
+    RowTable<R> column(String name, double width, Function<R, String> text) {
+        return column(name, width, text, Pos.CENTER_LEFT);
+    }
+
+    RowTable<R> number(String name, double width, Function<R, String> text) {
+        return column(name, width, text, Pos.CENTER_RIGHT);
+    }
+
+    private RowTable<R> column(String name, double width, Function<R, String> text, Pos alignment) {
+        TableColumn<R, String> column = new TableColumn<>(name);
+        column.setPrefWidth(width);
+        column.setMinWidth(Math.min(width, 44));
+        column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
+        column.setCellFactory(cells(alignment));
+        column.setReorderable(false);
+        if (alignment == Pos.CENTER_RIGHT) {
+            column.getStyleClass().add("number");
+            column.setComparator(RowTable::compareNumbers);
+        }
+        table.getColumns().add(column);
+        return this;
+    }
+
+    /** Amounts with units by size, what is no amount by letters. */
+    private static int compareNumbers(String a, String b) {
+        try {
+            return Double.compare(value(a), value(b));
+        } catch (NumberFormatException words) {
+            return a.compareTo(b);
+        }
+    }
+
+    private static double value(String amount) {
+        return Double.parseDouble(amount.replace(",", "").replaceFirst(" .*", ""));
+    }
+
+    private Callback<TableColumn<R, String>, TableCell<R, String>> cells(Pos alignment) {
+        return column -> new TableCell<>() {
+            @Override
+            protected void updateItem(String text, boolean empty) {
+                super.updateItem(text, empty);
+                setText(empty ? null : text);
+                setAlignment(alignment);
+                setTooltip(empty || text == null || text.length() < 12 ? null : new Tooltip(text));
+            }
+        };
+    }
+
+    /** Shows rows and the selection; what is selected comes into view. */
+    void show(List<R> next, Optional<String> selected) {
+        showing = true;
+        if (!next.equals(rows)) {
+            rows = List.copyOf(next);
+            table.getItems().setAll(rows);
+            table.sort();
+        }
+        R current = table.getSelectionModel().getSelectedItem();
+        boolean right = current != null && selected.equals(idOf.apply(current));
+        if (!right) {
+            Optional<R> row = table.getItems().stream()
+                    .filter(one -> selected.isPresent() && idOf.apply(one).equals(selected))
+                    .findFirst();
+            row.ifPresentOrElse(
+                    one -> {
+                        table.getSelectionModel().select(one);
+                        table.scrollTo(one);
+                    },
+                    () -> table.getSelectionModel().clearSelection());
+        }
+        showing = false;
+    }
+}

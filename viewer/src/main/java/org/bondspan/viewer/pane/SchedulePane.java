@@ -1,0 +1,177 @@
+package org.bondspan.viewer.pane;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.VBox;
+import org.bondspan.viewer.model.Cautions;
+import org.bondspan.viewer.model.ConductorRow;
+import org.bondspan.viewer.model.Differences;
+import org.bondspan.viewer.model.FindingRow;
+import org.bondspan.viewer.model.MetalRow;
+import org.bondspan.viewer.model.ThingRow;
+import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Looking;
+import org.bondspan.viewer.state.Showing;
+
+/** The schedules beside the plan: conductors, findings, what is connected, metal, differences, cautions. */
+final class SchedulePane implements Pane {
+    private final TabPane tabs = new TabPane();
+    private final RowTable<ConductorRow> conductors;
+    private final FindingList findings;
+    private final RowTable<ThingRow> things;
+    private final RowTable<MetalRow> metal;
+    private final RowTable<Differences.Row> differences;
+    private final VBox cautions = new VBox(6);
+    private final Tab conductorTab;
+    private final Tab findingTab;
+    private final Tab differenceTab;
+    private Cautions shownCautions = new Cautions(List.of(), List.of());
+    private Showing before = Showing.ANSWER;
+
+    SchedulePane(Actions actions) {
+        Consumer<String> reveal = id -> actions.run(Looking.reveal(id));
+        conductors = conductors(reveal);
+        findings = new FindingList(reveal);
+        things = things(reveal);
+        metal = metal(reveal);
+        differences = differences();
+        cautions.getStyleClass().add("cautions");
+        ScrollPane scroll = new ScrollPane(cautions);
+        scroll.setId("cautions");
+        scroll.setFitToWidth(true);
+        scroll.setFocusTraversable(true);
+        scroll.getStyleClass().add("quiet-scroll");
+        conductorTab = tab("Conductors", conductors.view());
+        findingTab = tab("Findings", findings.view());
+        differenceTab = tab("Differences", differences.view());
+        tabs.setId("schedules");
+        tabs.getTabs()
+                .setAll(
+                        conductorTab,
+                        findingTab,
+                        tab("Connected", things.view()),
+                        tab("Metal", metal.view()),
+                        tab("Cautions", scroll));
+    }
+
+    private static Tab tab(String name, Node content) {
+        Tab tab = new Tab(name, content);
+        tab.setClosable(false);
+        return tab;
+    }
+
+    private static RowTable<ConductorRow> conductors(Consumer<String> reveal) {
+        return new RowTable<ConductorRow>("conductors", "No conductors yet", row -> Optional.of(row.id()), reveal)
+                .column("id", 50, ConductorRow::id)
+                .column("size", 74, ConductorRow::size)
+                .column("kind", 46, ConductorRow::kind)
+                .number("length", 88, ConductorRow::length)
+                .column("to", 120, ConductorRow::to)
+                .column("from", 110, ConductorRow::from);
+    }
+
+    private static RowTable<ThingRow> things(Consumer<String> reveal) {
+        return new RowTable<ThingRow>("things", "Nothing to connect", row -> Optional.of(row.id()), reveal)
+                .column("id", 120, ThingRow::id)
+                .column("what", 120, ThingRow::what)
+                .column("state", 100, ThingRow::state)
+                .column("calls for", 74, ThingRow::need);
+    }
+
+    private static RowTable<MetalRow> metal(Consumer<String> reveal) {
+        return new RowTable<MetalRow>("metal", "No metal is drawn", row -> Optional.of(row.path()), reveal)
+                .column("path", 110, MetalRow::path)
+                .column("", 92, row -> row.verdict().words())
+                .column("section", 92, MetalRow::sections)
+                .column("why, or between what", 160, MetalRow::why);
+    }
+
+    private static RowTable<Differences.Row> differences() {
+        return new RowTable<Differences.Row>("differences", "Nothing differs", row -> Optional.empty(), id -> {})
+                .column("", 130, Differences.Row::what)
+                .number("pinned", 100, Differences.Row::first)
+                .number("answer", 100, Differences.Row::second)
+                .number("difference", 100, Differences.Row::difference);
+    }
+
+    @Override
+    public Node node() {
+        return tabs;
+    }
+
+    @Override
+    public void show(Desk desk) {
+        Optional<String> selected = desk.look().selected();
+        List<ConductorRow> rows = ConductorRow.rows(desk);
+        List<FindingRow> found = FindingRow.rows(desk);
+        conductors.view().getColumns().get(2).setText(desk.look().showing() == Showing.PROPOSAL ? "needed" : "kind");
+        conductors.show(rows, selected);
+        conductorTab.setText("Conductors " + rows.size());
+        findings.show(found, selected);
+        findingTab.setText("Findings " + found.size());
+        things.show(ThingRow.rows(desk), selected);
+        metal.show(MetalRow.rows(desk), selected);
+        showDifferences(desk);
+        showCautions(Cautions.of(desk));
+        turnTo(desk);
+    }
+
+    private void showDifferences(Desk desk) {
+        boolean both = desk.pinned().isPresent() && desk.answer().isPresent();
+        if (both) {
+            differences.show(
+                    Differences.rows(desk.pinned().get(), desk.answer().get()), Optional.empty());
+        }
+        if (both && !tabs.getTabs().contains(differenceTab)) {
+            tabs.getTabs().add(2, differenceTab);
+        } else if (!both) {
+            tabs.getTabs().remove(differenceTab);
+        }
+    }
+
+    /** What has just been asked to be shown brings its schedule to the front. */
+    private void turnTo(Desk desk) {
+        Showing showing = desk.look().showing();
+        if (showing != before) {
+            before = showing;
+            switch (showing) {
+                case PROPOSAL -> tabs.getSelectionModel().select(findingTab);
+                case SIDE_BY_SIDE -> {
+                    if (tabs.getTabs().contains(differenceTab)) {
+                        tabs.getSelectionModel().select(differenceTab);
+                    }
+                }
+                case ANSWER -> tabs.getSelectionModel().select(conductorTab);
+            }
+        }
+    }
+
+    private void showCautions(Cautions next) {
+        if (next.equals(shownCautions)) {
+            return;
+        }
+        shownCautions = next;
+        cautions.getChildren().clear();
+        next.cautions().forEach(words -> cautions.getChildren().add(wrapped(words)));
+        cautions.getChildren().add(Controls.label("Not checked", "quiet"));
+        next.notChecked().forEach(words -> cautions.getChildren().add(wrapped(words)));
+    }
+
+    private static Label wrapped(String words) {
+        Label label = Controls.label(words);
+        label.setWrapText(true);
+        return label;
+    }
+
+    /** Brings the cautions to the front. */
+    void turnToCautions() {
+        tabs.getSelectionModel().select(tabs.getTabs().size() - 1);
+        tabs.requestFocus();
+    }
+}

@@ -1,0 +1,83 @@
+package org.bondspan.viewer.pane;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import org.bondspan.viewer.model.Progress;
+import org.bondspan.viewer.model.Totals;
+import org.bondspan.viewer.state.Desk;
+
+/** Always in view: the verdict, the totals, and the work under way. */
+final class TotalsPane implements Pane {
+    private final HBox row = new HBox(18);
+    private final Label verdict = Controls.label("", "verdict");
+    private final FlowPane totals = new FlowPane(20, 2);
+    private final Label progress = Controls.label("", "quiet");
+    private final HBox work;
+    private Optional<Totals> shown = Optional.empty();
+
+    TotalsPane(Actions actions) {
+        row.getStyleClass().add("totals");
+        row.setAlignment(Pos.CENTER_LEFT);
+        verdict.setId("verdict");
+        verdict.setWrapText(true);
+        verdict.setMaxWidth(300);
+        verdict.setMinWidth(110);
+        totals.setId("totals");
+        totals.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(totals, Priority.ALWAYS);
+        ProgressBar bar = new ProgressBar();
+        bar.setPrefWidth(90);
+        bar.setAccessibleText("Work under way");
+        progress.setId("progress");
+        progress.setWrapText(true);
+        progress.setMaxWidth(260);
+        Button stop = Controls.button(
+                "stop",
+                "S_top",
+                "Answer with the best found so far; once more to give up and keep the last answer (Ctrl+Period)",
+                actions::stop);
+        work = new HBox(10, bar, progress, stop);
+        work.setAlignment(Pos.CENTER_LEFT);
+        row.getChildren().addAll(verdict, totals, work);
+    }
+
+    @Override
+    public Node node() {
+        return row;
+    }
+
+    @Override
+    public void show(Desk desk) {
+        Totals next = Totals.of(desk);
+        if (!shown.equals(Optional.of(next))) {
+            shown = Optional.of(next);
+            verdict.setText(next.verdict());
+            List.of(Totals.Standing.values())
+                    .forEach(standing -> verdict.getStyleClass().remove(style(standing)));
+            verdict.getStyleClass().add(style(next.standing()));
+            totals.getChildren().setAll(next.totals().stream().map(TotalsPane::total).toList());
+        }
+        Optional<String> words = Progress.find(desk);
+        progress.setText(words.orElse(""));
+        Controls.present(work, words.isPresent());
+    }
+
+    private static String style(Totals.Standing standing) {
+        return standing.name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    private static Node total(Totals.Total total) {
+        VBox box = new VBox(Controls.label(total.name(), "quiet", "small"), Controls.label(total.amount(), "amount"));
+        box.setAccessibleText(total.name() + " " + total.amount());
+        return box;
+    }
+}

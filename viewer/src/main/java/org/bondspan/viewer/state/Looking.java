@@ -1,0 +1,135 @@
+package org.bondspan.viewer.state;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.bondspan.sheet.plan.Bounds;
+import org.bondspan.sheet.plan.Layer;
+import org.bondspan.sheet.plan.Palette;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.viewer.plan.Camera;
+import org.bondspan.viewer.plan.Labels;
+import org.bondspan.viewer.plan.Tool;
+
+/** Commands that change how things are looked at, and nothing else. */
+public final class Looking {
+    private Looking() {}
+
+    public static Command atLevel(String level) {
+        return look(
+                "level " + level,
+                look -> look.level().equals(level) ? look : look.at(level).measuring(Optional.empty()));
+    }
+
+    /** To the level so many further up, or down where negative; stays where there is none. */
+    public static Command levelsUp(int count) {
+        return new Command("level", desk -> desk.opened()
+                .map(opened -> {
+                    var levels = opened.site().levels().stream()
+                            .map(level -> level.id())
+                            .toList();
+                    int next = levels.indexOf(desk.look().level()) + count;
+                    return next < 0 || next >= levels.size()
+                            ? desk
+                            : atLevel(levels.get(next)).on(desk);
+                })
+                .orElse(desk));
+    }
+
+    public static Command through(Camera camera) {
+        return look("view", look -> look.withCamera(camera));
+    }
+
+    public static Command fitted() {
+        return look("fit", Look::fitted);
+    }
+
+    /** Nearer by a factor, further where it is below 1. */
+    public static Command zoomed(double factor) {
+        return new Command("zoom", desk -> Whereabouts.findExtent(desk)
+                .map(extent -> desk.with(desk.look()
+                        .withCamera(desk.look()
+                                .camera()
+                                .orElseGet(() -> Camera.around(extent))
+                                .zoomed(factor)
+                                .within(extent))))
+                .orElse(desk));
+    }
+
+    public static Command toggle(Layer layer) {
+        return look("layer", look -> look.toggling(layer));
+    }
+
+    public static Command labels(Labels labels) {
+        return look("labels", look -> look.labelled(labels));
+    }
+
+    public static Command in(Palette palette) {
+        return look("light", look -> look.in(palette));
+    }
+
+    public static Command with(Tool tool) {
+        return look("tool", look -> look.with(tool));
+    }
+
+    /** Shows that plan, where there is one. */
+    public static Command showing(Showing showing) {
+        return new Command("show", desk -> {
+            boolean there = switch (showing) {
+                case ANSWER -> true;
+                case PROPOSAL -> desk.review().isPresent();
+                case SIDE_BY_SIDE -> desk.pinned().isPresent() || desk.review().isPresent();
+            };
+            return there ? desk.with(desk.look().showing(showing)) : desk;
+        });
+    }
+
+    /** Selects what has that id; on the level where it lies, if that is another. */
+    public static Command select(String id) {
+        return new Command("select", desk -> {
+            Look look = desk.look().selecting(Optional.of(id));
+            return desk.with(
+                    Whereabouts.findLevel(desk, id).map(level -> levelOf(look, level)).orElse(look));
+        });
+    }
+
+    /** Selects it and looks where it lies, no further than needed. */
+    public static Command reveal(String id) {
+        return new Command("select", desk -> {
+            Desk next = select(id).on(desk);
+            List<PlanPoint> places = Whereabouts.places(next, id);
+            return next.look()
+                    .camera()
+                    .filter(camera -> !places.isEmpty())
+                    .map(camera -> next.with(next.look().withCamera(camera.revealing(Bounds.around(places)))))
+                    .orElse(next);
+        });
+    }
+
+    private static Look levelOf(Look look, String level) {
+        return look.level().equals(level) ? look : look.at(level).measuring(Optional.empty());
+    }
+
+    public static Command selectNothing() {
+        return look("select", look -> look.selecting(Optional.empty()).measuring(Optional.empty()));
+    }
+
+    /** The next place of a measurement: its first, its second, or the first of another. */
+    public static Command measure(PlanPoint place) {
+        return look("measure", look -> look.measuring(Optional.of(look.measure()
+                .filter(measure -> measure.to().isEmpty())
+                .map(measure -> measure.ended(place))
+                .orElseGet(() -> Measure.begun(look.level(), place)))));
+    }
+
+    /** The way of copper of a measurement, unless another has been begun since. */
+    public static Command measured(Measure of, Measure.Along way) {
+        return look(
+                "measure",
+                look -> look.measure().equals(Optional.of(of)) ? look.measuring(Optional.of(of.withWay(way))) : look);
+    }
+
+    private static Command look(String name, UnaryOperator<Look> change) {
+        return new Command(name, desk -> desk.with(change.apply(desk.look())));
+    }
+}

@@ -1,0 +1,43 @@
+package org.bondspan.viewer.work;
+
+import java.io.UncheckedIOException;
+import java.util.List;
+import org.bondspan.io.InputException;
+import org.bondspan.io.Problem;
+import org.bondspan.price.MissingPriceException;
+import org.bondspan.usecase.NothingFoundException;
+import org.bondspan.usecase.TooFineException;
+import org.bondspan.viewer.state.Message;
+
+/** What went wrong, in words for the window: a file with its place and a way out, or a fault of the program. */
+final class Failures {
+    private Failures() {}
+
+    static Message message(String title, Throwable failure) {
+        if (failure instanceof InputException input) {
+            return Message.trouble(title, input.problems().stream().map(Problem::toString).toList());
+        }
+        if (failure instanceof MissingPriceException missing) {
+            return Message.trouble("Prices are missing", missing.getMessage().lines().toList());
+        }
+        if (failure instanceof TooFineException || failure instanceof NothingFoundException) {
+            return Message.trouble(title, List.of(sentence(failure)));
+        }
+        if (failure instanceof UncheckedIOException io) {
+            return Message.trouble(title, List.of(io.getCause() + ". Choose another place."));
+        }
+        if (failure instanceof OutOfMemoryError) {
+            return Message.trouble(
+                    title, List.of("Memory does not suffice. Start the viewer with more, for example java -Xmx4g."));
+        }
+        return Message.trouble(
+                "Bondspan failed",
+                List.of(failure.toString().lines().findFirst().orElse("")
+                        + ". This is not the fault of the file; please report it."));
+    }
+
+    private static String sentence(Throwable failure) {
+        String words = String.valueOf(failure.getMessage());
+        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    }
+}
