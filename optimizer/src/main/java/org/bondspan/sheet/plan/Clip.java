@@ -6,10 +6,11 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
 /** Cuts straight lines at the edges of a frame (Liang and Barsky, ACM Transactions on Graphics 3, 1984). */
-final class Clip {
+public final class Clip {
     private Clip() {}
 
-    static Optional<Line2D> within(Rectangle2D frame, Point2D a, Point2D b) {
+    /** The part of the line inside the frame, if any. */
+    public static Optional<Line2D> within(Rectangle2D frame, Point2D a, Point2D b) {
         double dx = b.getX() - a.getX();
         double dy = b.getY() - a.getY();
         double[] p = {-dx, dx, -dy, dy};

@@ -22,4 +22,11 @@ public record PlanView(Rectangle2D frame, double pointsPerNanometre, double cent
                 frame.getCenterX() + (place.x() - centreX) * pointsPerNanometre,
                 frame.getCenterY() - (place.y() - centreY) * pointsPerNanometre);
     }
+
+    /** The plan place that is seen there, to the nearest nanometre. */
+    public PlanPoint placeAt(Point2D at) {
+        return new PlanPoint(
+                Math.round(centreX + (at.getX() - frame.getCenterX()) / pointsPerNanometre),
+                Math.round(centreY - (at.getY() - frame.getCenterY()) / pointsPerNanometre));
+    }
 }

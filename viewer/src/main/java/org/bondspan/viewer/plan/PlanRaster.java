@@ -1,0 +1,73 @@
+package org.bondspan.viewer.plan;
+
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
+import java.awt.image.ColorModel;
+import java.awt.image.DataBufferInt;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
+import java.util.List;
+import org.bondspan.sheet.plan.Bounds;
+import org.bondspan.sheet.plan.Item;
+import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.PlacedPlan;
+import org.bondspan.sheet.plan.PlanPainter;
+import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.sheet.plan.Tint;
+import org.bondspan.site.PlanPoint;
+
+/** Paints what a camera sees of a picture into pixels, with the drawing code of the sheets. Any thread. */
+final class PlanRaster {
+    /** Symbols and pens reach so far beyond their places, in pixels. */
+    private static final double REACH = 24;
+
+    private static final int[] MASKS = {0x00FF0000, 0x0000FF00, 0x000000FF, 0xFF000000};
+
+    private final SegmentIndex index;
+
+    PlanRaster(SegmentIndex index) {
+        this.index = index;
+    }
+
+    /** A new image of the shot. */
+    BufferedImage image(Shot shot) {
+        int[] pixels = new int[shot.pixelWidth() * shot.pixelHeight()];
+        return paint(shot, pixels);
+    }
+
+    /** Paints over premultiplied ARGB pixels, row by row from the top; the image returned is a view of them. */
+    BufferedImage paint(Shot shot, int[] pixels) {
+        BufferedImage image = over(pixels, shot.pixelWidth(), shot.pixelHeight());
+        Graphics2D g = image.createGraphics();
+        g.setColor(shot.palette().of(Tint.PAPER));
+        g.fillRect(0, 0, image.getWidth(), image.getHeight());
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        double scale = shot.outputScale() * Magnification.PIXELS_PER_POINT;
+        g.scale(scale, scale);
+        Picture seen = new Picture(index.picture().level(), seen(shot.view()), List.of());
+        PlacedPlan plan = new PlacedPlan(seen, Magnification.inPoints(shot.view()), shot.notes(), 1, List.of());
+        new PlanPainter(g, shot.palette()).paint(plan, shot.layers(), Lettering.SIZE);
+        g.dispose();
+        return image;
+    }
+
+    /** What may show in a view, in the order of painting. */
+    List<Item> seen(PlanView view) {
+        PlanPoint southWest = view.placeAt(
+                new Point2D.Double(view.frame().getMinX() - REACH, view.frame().getMaxY() + REACH));
+        PlanPoint northEast = view.placeAt(
+                new Point2D.Double(view.frame().getMaxX() + REACH, view.frame().getMinY() - REACH));
+        return index.near(new Bounds(southWest.x(), southWest.y(), northEast.x(), northEast.y()));
+    }
+
+    private static BufferedImage over(int[] pixels, int width, int height) {
+        WritableRaster raster =
+                Raster.createPackedRaster(new DataBufferInt(pixels, pixels.length), width, height, width, MASKS, null);
+        ColorModel model = new BufferedImage(1, 1, BufferedImage.TYPE_INT_ARGB_PRE).getColorModel();
+        return new BufferedImage(model, raster, true, null);
+    }
+}

@@ -1,0 +1,31 @@
+package org.bondspan.viewer.plan;
+
+import java.math.BigDecimal;
+import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.units.LengthUnit;
+import org.bondspan.units.Numbers;
+
+/**
+ * A round length and how long it is on the screen.
+ *
+ * @param pixels its length
+ * @param words the round length with its unit, such as {@code 20 ft}
+ */
+record ScaleBar(double pixels, String words) {
+    private static final double LONGEST = 160;
+    private static final int[] STEPS = {5, 2, 1};
+
+    /** The longest bar of 1, 2 or 5 times a power of ten that is at most 160 pixels. */
+    static ScaleBar of(PlanView view, LengthUnit unit) {
+        double perUnit = view.pointsPerNanometre() * unit.nanometres();
+        int power = (int) Math.floor(Math.log10(LONGEST / perUnit));
+        for (int step : STEPS) {
+            BigDecimal length = BigDecimal.valueOf(step).scaleByPowerOfTen(power);
+            double pixels = length.doubleValue() * perUnit;
+            if (pixels <= LONGEST) {
+                return new ScaleBar(pixels, Numbers.rounded(length).toPlainString() + " " + unit.symbol());
+            }
+        }
+        throw new IllegalStateException("no round length for " + perUnit + " pixels to the unit");
+    }
+}
