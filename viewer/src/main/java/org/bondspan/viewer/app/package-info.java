@@ -1,5 +1,0 @@
-/** The program: start, command line, window. */
-@NullMarked
-package org.bondspan.viewer.app;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer.plan;
+
+import org.jspecify.annotations.NullMarked;
