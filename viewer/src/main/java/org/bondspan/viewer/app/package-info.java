@@ -1,0 +1,5 @@
+/** The program: start, command line, window. */
+@NullMarked
+package org.bondspan.viewer.app;
+
+import org.jspecify.annotations.NullMarked;

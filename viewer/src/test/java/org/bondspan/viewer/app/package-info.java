@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer.app;
+
+import org.jspecify.annotations.NullMarked;
