@@ -59,6 +59,7 @@ public final class BondspanViewer extends Application {
             keep(stage, window.desk(), settings);
         });
         stage.show();
+        window.focusPlan();
         return window;
     }
 

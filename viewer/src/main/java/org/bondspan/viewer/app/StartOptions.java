@@ -20,8 +20,8 @@ public record StartOptions(
         Optional<Path> prices,
         Optional<Path> snapshot) {
 
-    public static final String USAGE = "bondspan-viewer [SITE] [--level ID] [--proposal FILE] [--prices FILE]"
-            + " [--snapshot FILE.png]";
+    public static final String USAGE =
+            "bondspan-viewer [SITE] [--level ID] [--proposal FILE] [--prices FILE]" + " [--snapshot FILE.png]";
 
     private static final List<String> OPTIONS = List.of("--level", "--proposal", "--prices", "--snapshot");
 

@@ -49,8 +49,7 @@ final class AnswerFacts {
 
     private FactSheet conductor(Conductor conductor) {
         Length total = conductor.length().total();
-        return new FactSheet.Writer(
-                        conductor.id() + "  " + conductor.size().label(), Wording.of(conductor.role()))
+        return new FactSheet.Writer(conductor.id() + "  " + conductor.size().label(), Wording.of(conductor.role()))
                 .fact("length", wording.of(total))
                 .fact("of it", parts(conductor))
                 .fact("weight", wording.of(Weight.of(conductor.size(), total)))
@@ -77,7 +76,10 @@ final class AnswerFacts {
 
     private void addPart(StringBuilder words, String name, Length length) {
         if (!length.isZero()) {
-            words.append(words.isEmpty() ? "" : ", ").append(wording.of(length)).append(' ').append(name);
+            words.append(words.isEmpty() ? "" : ", ")
+                    .append(wording.of(length))
+                    .append(' ')
+                    .append(name);
         }
     }
 
@@ -110,14 +112,15 @@ final class AnswerFacts {
                 .fact("sections", String.join(", ", electrode.basis()))
                 .fact("way to it", String.join(", ", electrode.way()))
                 .fact("landed by", String.join(", ", landing(electrode.id())))
-                .fact("may land at", wording.of(connections.stream().map(Connection::position).toList()))
+                .fact(
+                        "may land at",
+                        wording.of(
+                                connections.stream().map(Connection::position).toList()))
                 .sheet();
     }
 
     private String state(State state) {
-        return state == State.BONDED && layout.conductors().isEmpty()
-                ? "to be bonded"
-                : Wording.spaced(state.label());
+        return state == State.BONDED && layout.conductors().isEmpty() ? "to be bonded" : Wording.spaced(state.label());
     }
 
     private FactSheet service(ServiceState state) {
@@ -129,14 +132,17 @@ final class AnswerFacts {
                 .fact("supply", state.supply())
                 .fact(
                         "one phase",
-                        service.ungrounded().sets() + " x " + service.ungrounded().size().label() + " "
+                        service.ungrounded().sets() + " x "
+                                + service.ungrounded().size().label() + " "
                                 + service.ungrounded().material().label())
                 .fact("area", Numbers.printArea(state.area()))
                 .fact("calls for", state.need().label() + " copper, Table 250.66")
                 .fact("landed by", String.join(", ", landing(state.id())))
                 .fact(
                         "may land at",
-                        wording.of(service.connections().stream().map(Connection::position).toList()))
+                        wording.of(service.connections().stream()
+                                .map(Connection::position)
+                                .toList()))
                 .sheet();
     }
 
@@ -149,7 +155,8 @@ final class AnswerFacts {
 
     static boolean landsOn(End end, String id) {
         return (end instanceof End.AtService at && at.service().equals(id))
-                || (end instanceof End.AtElectrode electrode && electrode.electrode().equals(id))
+                || (end instanceof End.AtElectrode electrode
+                        && electrode.electrode().equals(id))
                 || (end instanceof End.OnPath path && path.path().equals(id));
     }
 }

@@ -64,8 +64,15 @@ final class BuildingFacts {
         String length = link.length().isZero() ? "" : ", " + wording.of(link.length());
         writer.fact(
                 "carries, no copper",
-                wording.of(link.from()) + " to " + wording.of(link.to()) + length + "; "
-                        + String.join(", ", link.basis()));
+                entered(link) + " to " + left(link) + length + "; " + String.join(", ", link.basis()));
+    }
+
+    private String entered(Link link) {
+        return link.fromPlace().map(wording::of).orElseGet(() -> wording.of(link.from()));
+    }
+
+    private String left(Link link) {
+        return link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to()));
     }
 
     private static void bond(FactSheet.Writer writer, BondState bond) {

@@ -63,7 +63,9 @@ public record ConductorRow(String id, String size, String kind, String length, S
         return new ConductorRow(
                 conductor.id(),
                 conductor.size().label() + (copper ? "" : " Al"),
-                judged.flatMap(JudgedConductor::needed).map(size -> size.label()).orElse("none"),
+                judged.flatMap(JudgedConductor::needed)
+                        .map(size -> size.label())
+                        .orElse("none"),
                 judged.flatMap(JudgedConductor::length).map(wording::of).orElse(""),
                 copper
                         ? judged.flatMap(JudgedConductor::length)

@@ -38,9 +38,12 @@ public final class Differences {
      * impossible.
      */
     public static Optional<String> findChange(Desk desk) {
-        return desk.before().flatMap(before -> desk.answer().flatMap(after -> before.layout()
-                .copper()
-                .flatMap(old -> after.layout().copper().map(copper -> change(old, copper, after.plan())))));
+        return desk.before()
+                .flatMap(before -> desk.answer()
+                        .flatMap(after -> before.layout()
+                                .copper()
+                                .flatMap(old ->
+                                        after.layout().copper().map(copper -> change(old, copper, after.plan())))));
     }
 
     private static String change(Copper old, Copper copper, Plan plan) {
@@ -68,13 +71,21 @@ public final class Differences {
                 first.question().objective().label(),
                 second.question().objective().label(),
                 rows);
-        differing("frame may carry", first.question().frame().label(), second.question().frame().label(), rows);
+        differing(
+                "frame may carry",
+                first.question().frame().label(),
+                second.question().frame().label(),
+                rows);
         differing(
                 "qualified supervision",
                 first.question().supervision().label(),
                 second.question().supervision().label(),
                 rows);
-        differing("ring may join", first.question().ring().label(), second.question().ring().label(), rows);
+        differing(
+                "ring may join",
+                first.question().ring().label(),
+                second.question().ring().label(),
+                rows);
     }
 
     private static String edition(Answer answer) {
@@ -148,8 +159,10 @@ public final class Differences {
     }
 
     private static void links(Layout first, Layout second, List<Row> rows) {
-        List<String> a = first.links().stream().map(link -> link.path()).distinct().toList();
-        List<String> b = second.links().stream().map(link -> link.path()).distinct().toList();
+        List<String> a =
+                first.links().stream().map(link -> link.path()).distinct().toList();
+        List<String> b =
+                second.links().stream().map(link -> link.path()).distinct().toList();
         differing("carries, no copper", listed(a), listed(b), rows);
     }
 
@@ -169,34 +182,38 @@ public final class Differences {
         }
     }
 
-    /** Conductors with the same ends are the same; others stand alone in their column. */
+    /** Conductors with the same ends and size are the same; others stand alone in their column. */
     private static void conductors(Answer first, Answer second, List<Row> rows) {
         List<Conductor> rest = new ArrayList<>(first.layout().conductors());
         List<Conductor> alone = new ArrayList<>();
+        LengthUnit unit = second.layout().lengthUnit();
         for (Conductor conductor : second.layout().conductors()) {
             Optional<Conductor> same = rest.stream()
-                    .filter(other -> ends(other, first).equals(ends(conductor, second)))
+                    .filter(other -> name(other, first).equals(name(conductor, second)))
                     .findFirst();
-            if (same.isPresent()) {
-                rest.remove(same.get());
-                differing(
-                        ends(conductor, second), measure(same.get(), first), measure(conductor, second), rows);
-            } else {
+            if (same.isEmpty()) {
                 alone.add(conductor);
+                continue;
+            }
+            rest.remove(same.get());
+            BigDecimal before = same.get().length().total().in(unit);
+            BigDecimal after = conductor.length().total().in(unit);
+            if (before.compareTo(after) != 0) {
+                amount(name(conductor, second), Optional.of(before), Optional.of(after), unit.symbol(), rows);
             }
         }
-        rest.forEach(conductor -> rows.add(new Row(ends(conductor, first), measure(conductor, first), NONE, "")));
-        alone.forEach(conductor -> rows.add(new Row(ends(conductor, second), NONE, measure(conductor, second), "")));
+        rest.forEach(conductor -> rows.add(new Row(name(conductor, first), length(conductor, first), NONE, "")));
+        alone.forEach(conductor -> rows.add(new Row(name(conductor, second), NONE, length(conductor, second), "")));
     }
 
-    private static String ends(Conductor conductor, Answer answer) {
+    /** Size and ends. */
+    private static String name(Conductor conductor, Answer answer) {
         Wording wording = Wording.of(answer.plan().site());
-        return wording.of(conductor.from()) + " to " + wording.of(conductor.to());
+        return conductor.size().label() + ", " + wording.of(conductor.from()) + " to " + wording.of(conductor.to());
     }
 
-    private static String measure(Conductor conductor, Answer answer) {
-        return conductor.size().label() + ", "
-                + Wording.of(answer.plan().site()).of(conductor.length().total());
+    private static String length(Conductor conductor, Answer answer) {
+        return Wording.of(answer.plan().site()).of(conductor.length().total());
     }
 
     private static void differing(String what, String first, String second, List<Row> rows) {

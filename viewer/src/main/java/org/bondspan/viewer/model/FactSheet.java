@@ -20,10 +20,12 @@ public record FactSheet(String title, String subtitle, List<Fact> facts) {
     /** The heading and as many facts, in one line. */
     public String line(int count) {
         StringBuilder text = new StringBuilder(title + "  " + subtitle);
-        facts.stream().limit(count).forEach(fact -> text.append("  \u00b7  ")
-                .append(fact.name())
-                .append(' ')
-                .append(fact.value().replace('\n', ';')));
+        facts.stream()
+                .limit(count)
+                .forEach(fact -> text.append("  \u00b7  ")
+                        .append(fact.name())
+                        .append(' ')
+                        .append(fact.value().replace('\n', ';')));
         return text.toString();
     }
 

@@ -3,6 +3,7 @@ package org.bondspan.viewer.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bondspan.layout.Layout;
 import org.bondspan.site.Evidence;
@@ -31,9 +32,7 @@ public final class FactSheets {
                 ? desk.review().flatMap(review -> new ProposalFacts(review, plan).find(id))
                 : Optional.empty();
         return Stream.<Optional<FactSheet>>of(
-                        proposed,
-                        new AnswerFacts(plan).find(id),
-                        new BuildingFacts(plan).find(id))
+                        proposed, new AnswerFacts(plan).find(id), new BuildingFacts(plan).find(id))
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -49,10 +48,12 @@ public final class FactSheets {
     }
 
     private static Optional<String> evidence(Desk desk, String id) {
-        return desk.opened().map(Opened::site).flatMap(site -> site.evidence().stream()
-                .filter(evidence -> evidence.of().equals(id))
-                .map(Evidence::text)
-                .findFirst());
+        return desk.opened()
+                .map(Opened::site)
+                .flatMap(site -> site.evidence().stream()
+                        .filter(evidence -> evidence.of().equals(id))
+                        .map(Evidence::text)
+                        .findFirst());
     }
 
     private static Optional<FactSheet> ofSite(Desk desk) {
@@ -65,14 +66,22 @@ public final class FactSheets {
         return new FactSheet.Writer(site.name().isBlank() ? opened.stem() : site.name(), "site")
                 .fact("code", "NFPA 70, " + site.codeEdition().year() + " edition")
                 .fact("adoption", site.adoption().isBlank() ? "not stated" : site.adoption())
-                .fact("note", site.note())
                 .fact(
                         "proven bound",
-                        layout.conductors().isEmpty() ? "" : Totals.findBound(layout).orElse(""))
-                .fact("assumed", String.join(", ", layout.assumed().stream().map(Evidence::of).toList()))
+                        layout.conductors().isEmpty()
+                                ? ""
+                                : Totals.findBound(layout).orElse(""))
+                .fact(
+                        "assumed",
+                        String.join(
+                                ", ",
+                                layout.assumed().stream().map(Evidence::of).toList()))
                 .fact(
                         "supposed",
-                        String.join("\n", opened.question().suppositions(opened.site())))
+                        opened.question().suppositions(opened.site()).stream()
+                                .map(words -> words.replaceFirst("^supposed: ", ""))
+                                .collect(Collectors.joining("\n")))
+                .fact("note", site.note())
                 .fact("file", opened.path().toString())
                 .fact("SHA-256", opened.digest())
                 .sheet();

@@ -44,7 +44,8 @@ public record MetalRow(String path, String medium, Verdict verdict, String why, 
                     link.path(),
                     Wording.spaced(link.medium()),
                     Verdict.CARRIES,
-                    wording.of(link.from()) + " to " + wording.of(link.to()),
+                    link.fromPlace().map(wording::of).orElseGet(() -> wording.of(link.from())) + " to "
+                            + link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to())),
                     String.join(", ", link.basis())));
         }
         for (Excluded excluded : plan.layout().excluded()) {

@@ -25,8 +25,8 @@ public final class Progress {
     }
 
     private static String words(Work.Reached reached, LengthUnit unit) {
-        String words = "best " + Numbers.print(reached.best(), unit) + ", at least "
-                + Numbers.print(reached.bound(), unit);
+        String words =
+                "best " + Numbers.print(reached.best(), unit) + ", at least " + Numbers.print(reached.bound(), unit);
         if (reached.bound().isZero()) {
             return words;
         }

@@ -38,8 +38,8 @@ final class ProposalFacts {
                 .fact(
                         "needed",
                         judged.flatMap(JudgedConductor::needed)
-                                .map(size -> size.label()
-                                        + (conductor.material() == Material.COPPER ? "" : " aluminum"))
+                                .map(size ->
+                                        size.label() + (conductor.material() == Material.COPPER ? "" : " aluminum"))
                                 .orElse("no size: nothing relies on it"))
                 .fact("for", judged.map(JudgedConductor::neededFor).orElse(""))
                 .fact(
@@ -47,7 +47,13 @@ final class ProposalFacts {
                         judged.flatMap(JudgedConductor::length).map(wording::of).orElse("not known"))
                 .fact("from", wording.of(conductor.from()))
                 .fact("to", wording.of(conductor.to()))
-                .fact("protection", Wording.spaced(conductor.enclosure().name().toLowerCase(Locale.ROOT).replace('_', ' ')))
+                .fact(
+                        "protection",
+                        Wording.spaced(conductor
+                                .enclosure()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ')))
                 .fact("thinnest of", thinnest(conductor.id()))
                 .fact("run", wording.of(conductor.line()))
                 .sheet();

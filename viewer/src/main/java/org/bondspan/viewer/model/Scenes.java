@@ -41,7 +41,9 @@ public final class Scenes {
             desk.review().ifPresent(review -> add(title(review), review.pictures(), desk, scenes));
         }
         if (showing != Showing.PROPOSAL || desk.review().isEmpty()) {
-            String title = desk.answer().map(answer -> "Answer: " + Totals.line(answer)).orElse("As drawn");
+            String title = desk.answer()
+                    .map(answer -> "Answer: " + Totals.line(answer))
+                    .orElse("As drawn");
             desk.plan().map(Plan::pictures).ifPresent(pictures -> add(title, pictures, desk, scenes));
         }
         return List.copyOf(scenes);

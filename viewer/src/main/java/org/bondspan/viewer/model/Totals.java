@@ -53,7 +53,8 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
     }
 
     private static Totals unanswered(Desk desk) {
-        String words = desk.opened().isEmpty() ? "No site opened" : desk.work().isPresent() ? "Being solved" : "Not solved";
+        String words =
+                desk.opened().isEmpty() ? "No site opened" : desk.work().isPresent() ? "Being solved" : "Not solved";
         return new Totals(words, Standing.OPEN, List.of());
     }
 
@@ -128,8 +129,9 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
         });
         outcome.least().ifPresent(least -> {
             totals.add(new Total("least", Numbers.print(least, outcome.lengthUnit())));
-            outcome.copper().ifPresent(copper -> totals.add(
-                    new Total("above the least", above(copper.weight(), least, outcome))));
+            outcome.copper()
+                    .ifPresent(copper ->
+                            totals.add(new Total("against the least", above(copper.weight(), least, outcome))));
         });
         return new Totals(
                 violations == 0 ? "Complies" : "Violates, " + Wording.counted(violations, "violation") + " to mend",

@@ -56,7 +56,8 @@ public final class Wording {
             return at.electrode() + at.connection().map(id -> ", " + id).orElse("");
         }
         if (end instanceof End.OnPath on) {
-            return on.path() + on.distance().map(along -> ", " + of(along) + " along").orElse("");
+            return on.path()
+                    + on.distance().map(along -> ", " + of(along) + " along").orElse("");
         }
         if (end instanceof End.OnConductor on) {
             return "tap on " + on.conductor() + " at " + of(on.at());

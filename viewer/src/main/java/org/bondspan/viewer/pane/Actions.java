@@ -128,8 +128,9 @@ final class Actions {
 
     void measure(PlanPoint place) {
         run(Looking.measure(place));
-        desk().look().measure().ifPresent(measure -> desk().plan()
-                .ifPresent(plan -> bench.measure(plan.site(), measure)));
+        desk().look()
+                .measure()
+                .ifPresent(measure -> desk().plan().ifPresent(plan -> bench.measure(plan.site(), measure)));
     }
 
     void stop() {

@@ -30,6 +30,7 @@ final class Controls {
     static <T extends ButtonBase> T set(T button, String id, String tip, Runnable action) {
         button.setId(id);
         button.setMnemonicParsing(true);
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.setTooltip(tip(tip));
         button.setAccessibleHelp(tip);
         button.setOnAction(event -> action.run());

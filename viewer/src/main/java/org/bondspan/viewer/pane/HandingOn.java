@@ -100,9 +100,7 @@ final class HandingOn {
     /** Sheets, take-off and report of the answer. */
     void handOut() {
         Desk desk = actions.desk();
-        if (desk.opened().isEmpty()
-                || desk.answer().isEmpty()
-                || desk.work().isPresent()) {
+        if (desk.opened().isEmpty() || desk.answer().isEmpty() || desk.work().isPresent()) {
             actions.run(Asking.say(Message.notice("There is no answer yet that could be handed out.")));
             return;
         }
@@ -121,8 +119,8 @@ final class HandingOn {
     private boolean mayOverwrite(List<Path> existing) {
         FutureTask<Boolean> asked = new FutureTask<>(() -> actions.dialogs()
                 .confirm(
-                        existing.size() + " of the files are there already, " + existing.get(0).getFileName()
-                                + " among them. Overwrite them?",
+                        existing.size() + " of the files are there already, "
+                                + existing.get(0).getFileName() + " among them. Overwrite them?",
                         "Overwrite"));
         Platform.runLater(asked);
         try {
@@ -168,8 +166,8 @@ final class HandingOn {
             return;
         }
         Paper paper = job.getJobSettings().getPageLayout().getPaper();
-        PageLayout page = job.getPrinter()
-                .createPageLayout(paper, PageOrientation.LANDSCAPE, Printer.MarginType.DEFAULT);
+        PageLayout page =
+                job.getPrinter().createPageLayout(paper, PageOrientation.LANDSCAPE, Printer.MarginType.DEFAULT);
         job.getJobSettings().setPageLayout(page);
         ImageView picture =
                 new ImageView(new Image(new ByteArrayInputStream(PngFile.of(drawing, 2 * PIXELS_PER_INCH))));

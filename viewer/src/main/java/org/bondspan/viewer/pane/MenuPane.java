@@ -59,8 +59,8 @@ final class MenuPane implements Pane {
         this.recent = recent;
         this.cautions = cautions;
         this.quit = quit;
-        this.closeProposal = Controls.item(
-                "menu-close-proposal", "_Close proposal", "", () -> actions.run(Asking.closeReview()));
+        this.closeProposal =
+                Controls.item("menu-close-proposal", "_Close proposal", "", () -> actions.run(Asking.closeReview()));
         this.unpin = Controls.item("menu-unpin", "_Unpin", "", () -> actions.run(Asking.unpin()));
         bar.setId("menus");
         bar.getMenus().setAll(site(), plan(), question(), compare(), help());
@@ -152,8 +152,7 @@ final class MenuPane implements Pane {
 
     private void showing(Showing what, String name, String keys) {
         showings.put(
-                what,
-                Controls.radio("menu-show-" + lower(what), name, keys, () -> actions.run(Looking.showing(what))));
+                what, Controls.radio("menu-show-" + lower(what), name, keys, () -> actions.run(Looking.showing(what))));
     }
 
     private Menu question() {
@@ -161,8 +160,10 @@ final class MenuPane implements Pane {
             switches.put(
                     what,
                     Controls.check(
-                            "menu-may-carry-" + lower(what), "_" + what.label() + " may carry", "", () -> actions.turn(
-                                    what)));
+                            "menu-may-carry-" + lower(what),
+                            "_" + what.label() + " may carry",
+                            "",
+                            () -> actions.turn(what)));
         }
         for (CodeEdition edition : CodeEdition.values()) {
             editions.put(
@@ -202,8 +203,8 @@ final class MenuPane implements Pane {
         compare.setId("menu-compare");
         compare.getItems()
                 .setAll(
-                        answered(Controls.item("menu-pin", "_Pin this answer", "Shortcut+K", () -> actions.run(
-                                Asking.pin()))),
+                        answered(Controls.item(
+                                "menu-pin", "_Pin this answer", "Shortcut+K", () -> actions.run(Asking.pin()))),
                         unpin);
         return compare;
     }
@@ -257,14 +258,14 @@ final class MenuPane implements Pane {
             levels.getItems().setAll(ids.stream().map(this::level).toList());
         }
         levels.getItems()
-                .forEach(item -> ((RadioMenuItem) item).setSelected(item.getText().equals(seen)));
+                .forEach(item ->
+                        ((RadioMenuItem) item).setSelected(item.getText().equals(seen)));
         switches.forEach((what, item) -> {
             Switch now = Switch.of(opened, what);
             item.setSelected(now.position() == Switch.Position.ON);
             item.setDisable(!now.available());
         });
-        editions.forEach((edition, item) ->
-                item.setSelected(opened.question().edition() == edition));
+        editions.forEach((edition, item) -> item.setSelected(opened.question().edition() == edition));
         objectives.forEach((objective, item) -> {
             item.setSelected(opened.question().objective() == objective);
             item.setDisable(opened.site().prices().isEmpty());

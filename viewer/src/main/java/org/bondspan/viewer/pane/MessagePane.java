@@ -34,8 +34,10 @@ final class MessagePane implements Pane {
         title.setWrapText(true);
         box.setAlignment(Pos.TOP_LEFT);
         box.getChildren()
-                .addAll(words, Controls.button("close-message", "Cl_ose", "Close this message", () -> actions.run(
-                        Asking.hush())));
+                .addAll(
+                        words,
+                        Controls.button(
+                                "close-message", "Cl_ose", "Close this message", () -> actions.run(Asking.hush())));
         Controls.present(box, false);
     }
 
@@ -58,7 +60,8 @@ final class MessagePane implements Pane {
             if (trouble) {
                 box.getStyleClass().add("trouble");
             }
-            lines.getChildren().setAll(message.lines().stream().map(MessagePane::line).toList());
+            lines.getChildren()
+                    .setAll(message.lines().stream().map(MessagePane::line).toList());
             Controls.present(scroll, !message.lines().isEmpty());
             box.setAccessibleText(message.title() + ". " + String.join(" ", message.lines()));
         });

@@ -7,6 +7,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.SplitPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import org.bondspan.viewer.model.FactSheet;
 import org.bondspan.viewer.model.FactSheets;
@@ -19,6 +20,8 @@ import org.bondspan.viewer.state.Desk;
 /** The plan, or two side by side, with the strip and messages above and what lies under the pointer below. */
 final class PlanArea implements Pane {
     private static final int HOVERED_FACTS = 7;
+    private static final String HINT = "Point at anything to read about it. Wheel: nearer and further. Drag: move."
+            + " N: the next thing. Enter: select. F1: all keys.";
 
     private final BorderPane area = new BorderPane();
     private final Actions actions;
@@ -46,6 +49,9 @@ final class PlanArea implements Pane {
         area.setTop(new VBox(strip.node(), message.node()));
         area.setBottom(foot);
         area.setMinWidth(300);
+        sheets.getItems().setAll(first);
+        sheets.setVisible(false);
+        area.setCenter(new StackPane(sheets, welcome.node()));
     }
 
     @Override
@@ -63,9 +69,10 @@ final class PlanArea implements Pane {
 
     /** All plans shown are painted as they shall be. */
     boolean isSettled() {
-        return sheets.getItems().stream()
-                .allMatch(node -> node instanceof SheetView view
-                        && view.plan().settledProperty().get());
+        return sheets.isVisible()
+                && sheets.getItems().stream()
+                        .allMatch(node -> node instanceof SheetView view
+                                && view.plan().settledProperty().get());
     }
 
     @Override
@@ -75,20 +82,25 @@ final class PlanArea implements Pane {
         List<Scenes.Titled> scenes = Scenes.of(desk);
         if (scenes.isEmpty()) {
             welcome.show(desk);
-            area.setCenter(welcome.node());
         } else {
-            List<SheetView> views = List.of(first, second).subList(0, scenes.size());
-            if (!sheets.getItems().equals(views)) {
-                sheets.getItems().setAll(views);
-            }
-            for (int i = 0; i < scenes.size(); i++) {
-                views.get(i).show(scenes.get(i), scenes.size() > 1);
-            }
-            if (area.getCenter() != sheets) {
-                area.setCenter(sheets);
-            }
+            show(scenes);
         }
         showFoot(desk);
+    }
+
+    private void show(List<Scenes.Titled> scenes) {
+        List<SheetView> views = List.of(first, second).subList(0, scenes.size());
+        if (!sheets.getItems().equals(views)) {
+            sheets.getItems().setAll(views);
+        }
+        for (int i = 0; i < scenes.size(); i++) {
+            views.get(i).show(scenes.get(i), scenes.size() > 1);
+        }
+        if (!sheets.isVisible()) {
+            sheets.setVisible(true);
+            first.plan().requestFocus();
+            welcome.node().setVisible(false);
+        }
     }
 
     private void hover(Optional<String> id) {
@@ -102,9 +114,6 @@ final class PlanArea implements Pane {
                 : hovered.flatMap(id -> FactSheets.find(desk, id)).map(sheet -> line(sheet));
         foot.setText(words.orElse(desk.opened().isEmpty() ? "" : HINT));
     }
-
-    private static final String HINT =
-            "Point at anything to read about it. Wheel: nearer and further. Drag: move. N: the next thing. Enter: select.";
 
     private static String line(FactSheet sheet) {
         return sheet.line(HOVERED_FACTS);

@@ -52,7 +52,8 @@ final class PlanStrip implements Pane {
         levelName.setLabelFor(level);
         addShowing(Showing.ANSWER, "Answer", "The plan of the answer (Ctrl+1)");
         addShowing(Showing.PROPOSAL, "Proposal", "The opened proposal with what its review found (Ctrl+2)");
-        addShowing(Showing.SIDE_BY_SIDE, "Side by side", "The pinned answer, or the proposal, beside the answer (Ctrl+3)");
+        addShowing(
+                Showing.SIDE_BY_SIDE, "Side by side", "The pinned answer, or the proposal, beside the answer (Ctrl+3)");
         showingBox.getStyleClass().add("joined");
         showingBox.getChildren().setAll(showings.values());
         pin = Controls.toggle("pin", "_Pin", "Keep this answer to compare others with it (Ctrl+K)", this::pin);
@@ -137,8 +138,7 @@ final class PlanStrip implements Pane {
     public void show(Desk desk) {
         showing = true;
         List<String> ids = desk.opened()
-                .map(opened ->
-                        opened.site().levels().stream().map(Level::id).toList())
+                .map(opened -> opened.site().levels().stream().map(Level::id).toList())
                 .orElse(List.of());
         if (!level.getItems().equals(ids)) {
             level.getItems().setAll(ids);
@@ -157,7 +157,8 @@ final class PlanStrip implements Pane {
         pin.setText(desk.pinned().isPresent() ? "Un_pin" : "_Pin answer");
         pin.setDisable(desk.answer().isEmpty());
         measure.setSelected(desk.look().tool() == Tool.MEASURE);
-        layerItems.forEach((layer, item) -> item.setSelected(!desk.look().hidden().contains(layer)));
+        layerItems.forEach(
+                (layer, item) -> item.setSelected(!desk.look().hidden().contains(layer)));
         labels.setSelected(desk.look().labels() == Labels.SHOWN);
         dark.setSelected(desk.look().palette() == Palette.DARK);
         row.setDisable(desk.opened().isEmpty());

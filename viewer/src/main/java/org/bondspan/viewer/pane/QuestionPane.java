@@ -18,7 +18,9 @@ import org.bondspan.viewer.model.Switch;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
 
-/** The question that is asked of the site: what may carry, by which edition, what is to be least; and what that changes. */
+/**
+ * The question that is asked of the site: what may carry, by which edition, what is to be least; and what that changes.
+ */
 final class QuestionPane implements Pane {
     private final Actions actions;
     private final FlowPane row = new FlowPane(14, 4);
@@ -43,8 +45,8 @@ final class QuestionPane implements Pane {
         row.getChildren().add(labelled("_Edition", edition));
         objective.setId("objective");
         objective.getItems().addAll(Objective.COPPER.label(), Objective.COST.label());
-        objective.setOnAction(event ->
-                chosen(() -> actions.objective(Objective.values()[objective.getSelectionModel().getSelectedIndex()])));
+        objective.setOnAction(event -> chosen(() -> actions.objective(
+                Objective.values()[objective.getSelectionModel().getSelectedIndex()])));
         row.getChildren().add(labelled("_Least", objective));
         change.setId("change");
         change.setTooltip(Controls.tip("This answer beside the last one on this site"));
@@ -54,8 +56,11 @@ final class QuestionPane implements Pane {
     private Node[] switches() {
         for (Switch.What what : Switch.What.values()) {
             CheckBox box = new CheckBox("_" + what.label());
-            Controls.set(box, "may-carry-" + what.name().toLowerCase(java.util.Locale.ROOT), "", () -> chosen(
-                    () -> actions.turn(what)));
+            Controls.set(
+                    box,
+                    "may-carry-" + what.name().toLowerCase(java.util.Locale.ROOT),
+                    "",
+                    () -> chosen(() -> actions.turn(what)));
             boxes.put(what, box);
         }
         return boxes.values().toArray(new Node[0]);
@@ -96,7 +101,8 @@ final class QuestionPane implements Pane {
         row.setDisable(desk.opened().isEmpty());
         desk.opened().ifPresent(this::show);
         Optional<String> difference = Differences.findChange(desk);
-        change.setText(difference.map(words -> "against the last answer  " + words).orElse(""));
+        change.setText(
+                difference.map(words -> "against the last answer  " + words).orElse(""));
         Controls.present(change, difference.isPresent());
         showing = false;
     }

@@ -30,7 +30,6 @@ final class RowTable<R> {
         this.idOf = idOf;
         table.setId(id);
         table.setPlaceholder(new Label(empty));
-        table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         table.getSelectionModel().selectedItemProperty().addListener((property, before, row) -> {
             if (!showing && row != null) {
                 idOf.apply(row).ifPresent(chosen);

@@ -68,36 +68,37 @@ final class SchedulePane implements Pane {
 
     private static RowTable<ConductorRow> conductors(Consumer<String> reveal) {
         return new RowTable<ConductorRow>("conductors", "No conductors yet", row -> Optional.of(row.id()), reveal)
-                .column("id", 50, ConductorRow::id)
-                .column("size", 74, ConductorRow::size)
-                .column("kind", 46, ConductorRow::kind)
+                .column("id", 42, ConductorRow::id)
+                .column("size", 76, ConductorRow::size)
+                .column("kind", 48, ConductorRow::kind)
                 .number("length", 88, ConductorRow::length)
-                .column("to", 120, ConductorRow::to)
-                .column("from", 110, ConductorRow::from);
+                .number("weight", 76, ConductorRow::weight)
+                .column("to", 130, ConductorRow::to)
+                .column("from", 130, ConductorRow::from);
     }
 
     private static RowTable<ThingRow> things(Consumer<String> reveal) {
         return new RowTable<ThingRow>("things", "Nothing to connect", row -> Optional.of(row.id()), reveal)
                 .column("id", 120, ThingRow::id)
-                .column("what", 120, ThingRow::what)
-                .column("state", 100, ThingRow::state)
+                .column("what", 130, ThingRow::what)
+                .column("state", 110, ThingRow::state)
                 .column("calls for", 74, ThingRow::need);
     }
 
     private static RowTable<MetalRow> metal(Consumer<String> reveal) {
         return new RowTable<MetalRow>("metal", "No metal is drawn", row -> Optional.of(row.path()), reveal)
-                .column("path", 110, MetalRow::path)
-                .column("", 92, row -> row.verdict().words())
-                .column("section", 92, MetalRow::sections)
-                .column("why, or between what", 160, MetalRow::why);
+                .column("path", 112, MetalRow::path)
+                .column("verdict", 108, row -> row.verdict().words())
+                .column("section", 104, MetalRow::sections)
+                .column("why, or between what", 420, MetalRow::why);
     }
 
     private static RowTable<Differences.Row> differences() {
         return new RowTable<Differences.Row>("differences", "Nothing differs", row -> Optional.empty(), id -> {})
-                .column("", 130, Differences.Row::what)
-                .number("pinned", 100, Differences.Row::first)
-                .number("answer", 100, Differences.Row::second)
-                .number("difference", 100, Differences.Row::difference);
+                .column("what", 166, Differences.Row::what)
+                .number("pinned", 88, Differences.Row::first)
+                .number("answer", 88, Differences.Row::second)
+                .number("difference", 92, Differences.Row::difference);
     }
 
     @Override
@@ -125,8 +126,7 @@ final class SchedulePane implements Pane {
     private void showDifferences(Desk desk) {
         boolean both = desk.pinned().isPresent() && desk.answer().isPresent();
         if (both) {
-            differences.show(
-                    Differences.rows(desk.pinned().get(), desk.answer().get()), Optional.empty());
+            differences.show(Differences.rows(desk.pinned().get(), desk.answer().get()), Optional.empty());
         }
         if (both && !tabs.getTabs().contains(differenceTab)) {
             tabs.getTabs().add(2, differenceTab);

@@ -64,7 +64,8 @@ final class TotalsPane implements Pane {
             List.of(Totals.Standing.values())
                     .forEach(standing -> verdict.getStyleClass().remove(style(standing)));
             verdict.getStyleClass().add(style(next.standing()));
-            totals.getChildren().setAll(next.totals().stream().map(TotalsPane::total).toList());
+            totals.getChildren()
+                    .setAll(next.totals().stream().map(TotalsPane::total).toList());
         }
         Optional<String> words = Progress.find(desk);
         progress.setText(words.orElse(""));

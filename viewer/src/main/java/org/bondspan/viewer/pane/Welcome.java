@@ -34,7 +34,10 @@ final class Welcome implements Pane {
                         Controls.label("The interconnection with the least copper", "welcome-title"),
                         Controls.label("Open a site file, or drop one here.", "quiet"),
                         Controls.button(
-                                "welcome-open", "_Open a site\u2026", "Choose a site file (Ctrl+O)", actions::openSite));
+                                "welcome-open",
+                                "_Open a site\u2026",
+                                "Choose a site file (Ctrl+O)",
+                                actions::openSite));
         for (Path path : recent.get()) {
             Hyperlink link = new Hyperlink(path.getFileName().toString());
             link.setTooltip(Controls.tip(path.toString()));

@@ -23,7 +23,8 @@ import org.bondspan.viewer.work.Bench;
 
 /** The whole window: holds the desk, carries out commands, shows the next desk. On the JavaFX thread. */
 public final class Window implements AutoCloseable {
-    private static final double COLUMN = 0.66;
+    private static final double COLUMN = 440;
+    private static final double FACTS = 0.44;
 
     private final BorderPane root = new BorderPane();
     private final Bench bench;
@@ -53,18 +54,17 @@ public final class Window implements AutoCloseable {
         panes.addAll(List.of(menus, question, plan, facts, schedules, totals));
         SplitPane column = new SplitPane(facts.node(), schedules.node());
         column.setOrientation(Orientation.VERTICAL);
-        column.setDividerPositions(0.46);
+        column.setDividerPositions(FACTS);
         column.setMinWidth(280);
+        column.setPrefWidth(COLUMN);
         SplitPane middle = new SplitPane(plan.node(), column);
         middle.setId("middle");
-        middle.setDividerPositions(COLUMN);
         SplitPane.setResizableWithParent(column, false);
         root.setId("window");
         root.setTop(new VBox(menus.node(), question.node()));
         root.setCenter(middle);
         root.setBottom(totals.node());
-        root.getStylesheets()
-                .add(Window.class.getResource("window.css").toExternalForm());
+        root.getStylesheets().add(Window.class.getResource("window.css").toExternalForm());
         stops = List.of(plan.plan(), facts.node(), schedules.node(), question.node());
         root.addEventFilter(KeyEvent.KEY_PRESSED, this::moveOn);
         listenForFiles();
@@ -111,6 +111,11 @@ public final class Window implements AutoCloseable {
         actions.review(proposal);
     }
 
+    /** Puts the keyboard on the plan. */
+    public void focusPlan() {
+        plan.plan().requestFocus();
+    }
+
     /** Hears of every desk from now on. */
     public void onChange(Consumer<Desk> hearer) {
         listener = hearer;
@@ -141,10 +146,8 @@ public final class Window implements AutoCloseable {
     /** F6 goes from part to part, with Shift backwards. */
     private void moveOn(KeyEvent event) {
         if (event.getCode() == KeyCode.F6) {
-            int now = stops.indexOf(stops.stream()
-                    .filter(Window::holdsFocus)
-                    .findFirst()
-                    .orElse(stops.get(stops.size() - 1)));
+            int now = stops.indexOf(
+                    stops.stream().filter(Window::holdsFocus).findFirst().orElse(stops.get(stops.size() - 1)));
             int step = event.isShiftDown() ? stops.size() - 1 : 1;
             focus(stops.get((now + step) % stops.size()));
             event.consume();

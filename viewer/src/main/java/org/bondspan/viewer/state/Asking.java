@@ -13,15 +13,12 @@ public final class Asking {
 
     /** Work begins; whatever was said before is outdated. */
     public static Command begin(long number, String what) {
-        return new Command(what, desk -> desk.silent()
-                .working(Optional.of(new Work(number, what, Optional.empty(), false))));
+        return new Command(
+                what, desk -> desk.silent().working(Optional.of(new Work(number, what, Optional.empty(), false))));
     }
 
     public static Command reached(long number, Weight best, Weight bound) {
-        return ofWork(
-                number,
-                "progress",
-                desk -> desk.working(desk.work().map(work -> work.reaching(best, bound))));
+        return ofWork(number, "progress", desk -> desk.working(desk.work().map(work -> work.reaching(best, bound))));
     }
 
     /** The search is asked for what it has. */
@@ -34,45 +31,55 @@ public final class Asking {
         return ofWork(number, "open", desk -> {
             boolean same = desk.opened().map(Opened::path).equals(Optional.of(opened.path()));
             String first = opened.site().levels().get(0).id();
-            Look look = same && opened.unrouted().pictures().containsKey(desk.look().level())
-                    ? desk.look().showing(Showing.ANSWER)
-                    : desk.look()
-                            .showing(Showing.ANSWER)
-                            .withCameras(java.util.Map.of())
-                            .at(first)
-                            .selecting(Optional.empty())
-                            .measuring(Optional.empty());
+            Look look =
+                    same && opened.unrouted().pictures().containsKey(desk.look().level())
+                            ? desk.look().showing(Showing.ANSWER)
+                            : desk.look()
+                                    .showing(Showing.ANSWER)
+                                    .withCameras(java.util.Map.of())
+                                    .at(first)
+                                    .selecting(Optional.empty())
+                                    .measuring(Optional.empty());
             return desk.opening(opened, look).working(desk.work());
         });
     }
 
     public static Command ask(Question question) {
-        return new Command("ask", desk -> desk.opened()
-                .map(opened -> desk.asking(opened.asking(question)))
-                .orElse(desk));
+        return new Command(
+                "ask",
+                desk -> desk.opened()
+                        .map(opened -> desk.asking(opened.asking(question)))
+                        .orElse(desk));
     }
 
     public static Command answered(long number, Answer answer) {
-        return ofWork(
-                number, "answer", desk -> desk.answered(answer).working(Optional.empty()));
+        return ofWork(number, "answer", desk -> desk.answered(answer).working(Optional.empty()));
     }
 
     public static Command reviewed(long number, Reviewed review) {
-        return ofWork(number, "review", desk -> desk.reviewing(Optional.of(review))
-                .working(Optional.empty())
-                .with(desk.look().showing(Showing.PROPOSAL).selecting(Optional.empty())));
+        return ofWork(
+                number,
+                "review",
+                desk -> desk.reviewing(Optional.of(review))
+                        .working(Optional.empty())
+                        .with(desk.look().showing(Showing.PROPOSAL).selecting(Optional.empty())));
     }
 
     public static Command closeReview() {
-        return new Command("close the proposal", desk -> desk.reviewing(Optional.empty())
-                .with(desk.look().showing() == Showing.ANSWER || desk.pinned().isPresent()
-                        ? desk.look()
-                        : desk.look().showing(Showing.ANSWER)));
+        return new Command(
+                "close the proposal",
+                desk -> desk.reviewing(Optional.empty())
+                        .with(
+                                desk.look().showing() == Showing.ANSWER
+                                                || desk.pinned().isPresent()
+                                        ? desk.look()
+                                        : desk.look().showing(Showing.ANSWER)));
     }
 
     /** The work came to nothing: the last answer and its question stand. */
     public static Command failed(long number, Message message) {
-        return ofWork(number, "message", desk -> back(desk).working(Optional.empty()).saying(message));
+        return ofWork(
+                number, "message", desk -> back(desk).working(Optional.empty()).saying(message));
     }
 
     private static Desk back(Desk desk) {
@@ -99,10 +106,14 @@ public final class Asking {
     }
 
     public static Command unpin() {
-        return new Command("unpin", desk -> desk.pinning(Optional.empty())
-                .with(desk.look().showing() == Showing.SIDE_BY_SIDE && desk.review().isEmpty()
-                        ? desk.look().showing(Showing.ANSWER)
-                        : desk.look()));
+        return new Command(
+                "unpin",
+                desk -> desk.pinning(Optional.empty())
+                        .with(
+                                desk.look().showing() == Showing.SIDE_BY_SIDE
+                                                && desk.review().isEmpty()
+                                        ? desk.look().showing(Showing.ANSWER)
+                                        : desk.look()));
     }
 
     /** The newest first, each once, ten at most. */

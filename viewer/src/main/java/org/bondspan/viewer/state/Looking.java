@@ -23,17 +23,19 @@ public final class Looking {
 
     /** To the level so many further up, or down where negative; stays where there is none. */
     public static Command levelsUp(int count) {
-        return new Command("level", desk -> desk.opened()
-                .map(opened -> {
-                    var levels = opened.site().levels().stream()
-                            .map(level -> level.id())
-                            .toList();
-                    int next = levels.indexOf(desk.look().level()) + count;
-                    return next < 0 || next >= levels.size()
-                            ? desk
-                            : atLevel(levels.get(next)).on(desk);
-                })
-                .orElse(desk));
+        return new Command(
+                "level",
+                desk -> desk.opened()
+                        .map(opened -> {
+                            var levels = opened.site().levels().stream()
+                                    .map(level -> level.id())
+                                    .toList();
+                            int next = levels.indexOf(desk.look().level()) + count;
+                            return next < 0 || next >= levels.size()
+                                    ? desk
+                                    : atLevel(levels.get(next)).on(desk);
+                        })
+                        .orElse(desk));
     }
 
     public static Command through(Camera camera) {
@@ -46,14 +48,16 @@ public final class Looking {
 
     /** Nearer by a factor, further where it is below 1. */
     public static Command zoomed(double factor) {
-        return new Command("zoom", desk -> Whereabouts.findExtent(desk)
-                .map(extent -> desk.with(desk.look()
-                        .withCamera(desk.look()
-                                .camera()
-                                .orElseGet(() -> Camera.around(extent))
-                                .zoomed(factor)
-                                .within(extent))))
-                .orElse(desk));
+        return new Command(
+                "zoom",
+                desk -> Whereabouts.findExtent(desk)
+                        .map(extent -> desk.with(desk.look()
+                                .withCamera(desk.look()
+                                        .camera()
+                                        .orElseGet(() -> Camera.around(extent))
+                                        .zoomed(factor)
+                                        .within(extent))))
+                        .orElse(desk));
     }
 
     public static Command toggle(Layer layer) {
@@ -88,8 +92,9 @@ public final class Looking {
     public static Command select(String id) {
         return new Command("select", desk -> {
             Look look = desk.look().selecting(Optional.of(id));
-            return desk.with(
-                    Whereabouts.findLevel(desk, id).map(level -> levelOf(look, level)).orElse(look));
+            return desk.with(Whereabouts.findLevel(desk, id)
+                    .map(level -> levelOf(look, level))
+                    .orElse(look));
         });
     }
 
@@ -116,10 +121,12 @@ public final class Looking {
 
     /** The next place of a measurement: its first, its second, or the first of another. */
     public static Command measure(PlanPoint place) {
-        return look("measure", look -> look.measuring(Optional.of(look.measure()
-                .filter(measure -> measure.to().isEmpty())
-                .map(measure -> measure.ended(place))
-                .orElseGet(() -> Measure.begun(look.level(), place)))));
+        return look(
+                "measure",
+                look -> look.measuring(Optional.of(look.measure()
+                        .filter(measure -> measure.to().isEmpty())
+                        .map(measure -> measure.ended(place))
+                        .orElseGet(() -> Measure.begun(look.level(), place)))));
     }
 
     /** The way of copper of a measurement, unless another has been begun since. */

@@ -52,7 +52,7 @@ public final class Bench implements AutoCloseable {
 
     /** Reads a site file and answers it as drawn. */
     public void open(Path path) {
-        run("Reading " + path.getFileName(), "The site file cannot be used", (ours, stopped) -> {
+        run("Reading " + path.getFileName(), path.getFileName() + " cannot be used", (ours, stopped) -> {
             Opened opened = SiteReading.read(path);
             sink.accept(Asking.opened(ours, opened));
             return solve(ours, stopped, opened);
@@ -70,7 +70,7 @@ public final class Bench implements AutoCloseable {
 
     /** The same site at the prices of a book, answered again. */
     public void price(Opened opened, Path book) {
-        run("Reading " + book.getFileName(), "The price book cannot be used", (ours, stopped) -> {
+        run("Reading " + book.getFileName(), book.getFileName() + " cannot be used", (ours, stopped) -> {
             Opened priced = SiteReading.priced(opened, book);
             sink.accept(Asking.opened(ours, priced));
             return solve(ours, stopped, priced);
@@ -81,7 +81,7 @@ public final class Bench implements AutoCloseable {
     public void review(Opened opened, Path path) {
         run(
                 "Reviewing " + path.getFileName(),
-                "The proposal cannot be used",
+                path.getFileName() + " cannot be used",
                 (ours, stopped) -> Asking.reviewed(ours, Reviewing.of(opened.site(), path)));
     }
 
@@ -95,13 +95,12 @@ public final class Bench implements AutoCloseable {
         run(
                 "Drawing sheets and report",
                 "The files cannot be written",
-                (ours, stopped) ->
-                        Asking.done(ours, HandingOut.of(opened, answer, program, directory, overwrite)));
+                (ours, stopped) -> Asking.done(ours, HandingOut.of(opened, answer, program, directory, overwrite)));
     }
 
     /** Writes one file; its bytes are made beside the window. */
     public void write(Path file, Supplier<byte[]> bytes) {
-        run("Writing " + file.getFileName(), "The file cannot be written", (ours, stopped) -> {
+        run("Writing " + file.getFileName(), file.getFileName() + " cannot be written", (ours, stopped) -> {
             try {
                 Files.write(file, bytes.get());
             } catch (IOException e) {
@@ -117,8 +116,7 @@ public final class Bench implements AutoCloseable {
                 .ifPresent(to -> measurer.execute(() -> {
                     PlaceOnPlan from = new PlaceOnPlan(measure.level(), measure.from());
                     PlaceOnPlan end = new PlaceOnPlan(measure.level(), to);
-                    sink.accept(
-                            Looking.measured(measure, new Measure.Along(MeasureCopper.between(site, from, end))));
+                    sink.accept(Looking.measured(measure, new Measure.Along(MeasureCopper.between(site, from, end))));
                 }));
     }
 

@@ -2,6 +2,7 @@ package org.bondspan.viewer.work;
 
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.bondspan.io.InputException;
 import org.bondspan.io.Problem;
 import org.bondspan.price.MissingPriceException;
@@ -11,14 +12,18 @@ import org.bondspan.viewer.state.Message;
 
 /** What went wrong, in words for the window: a file with its place and a way out, or a fault of the program. */
 final class Failures {
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
+
     private Failures() {}
 
     static Message message(String title, Throwable failure) {
         if (failure instanceof InputException input) {
-            return Message.trouble(title, input.problems().stream().map(Problem::toString).toList());
+            return Message.trouble(
+                    title, input.problems().stream().map(Failures::line).toList());
         }
         if (failure instanceof MissingPriceException missing) {
-            return Message.trouble("Prices are missing", missing.getMessage().lines().toList());
+            return Message.trouble(
+                    "Prices are missing", missing.getMessage().lines().toList());
         }
         if (failure instanceof TooFineException || failure instanceof NothingFoundException) {
             return Message.trouble(title, List.of(sentence(failure)));
@@ -34,6 +39,14 @@ final class Failures {
                 "Bondspan failed",
                 List.of(failure.toString().lines().findFirst().orElse("")
                         + ". This is not the fault of the file; please report it."));
+    }
+
+    /** {@code Line 14, electrodes[2].rodLength: is missing. Give the length of the rod in ft.} */
+    private static String line(Problem problem) {
+        String place = (problem.line() > 0 ? "Line " + problem.line() + ", " : "")
+                + (problem.field().isEmpty() ? problem.file() : problem.field());
+        return CONTROL.matcher(place + ": " + problem.message() + ". " + problem.advice() + ".")
+                .replaceAll("?");
     }
 
     private static String sentence(Throwable failure) {

@@ -20,8 +20,7 @@ final class HandingOut {
     /** @param overwrite asked when some of the files are there already; without leave nothing is written */
     static Message of(Opened opened, Answer answer, String program, Path directory, Predicate<List<Path>> overwrite) {
         SiteFile file = new SiteFile(answered(opened, answer), opened.digest());
-        HandOut out = HandOut.of(
-                file, answer.layout(), new HandOut.Form(opened.stem(), SheetSize.ARCH_D, program));
+        HandOut out = HandOut.of(file, answer.layout(), new HandOut.Form(opened.stem(), SheetSize.ARCH_D, program));
         List<Path> existing = out.listExisting(directory);
         if (!existing.isEmpty() && !overwrite.test(existing)) {
             return Message.notice("Nothing was written.");

@@ -15,8 +15,8 @@ import org.bondspan.viewer.plan.Labels;
 import org.bondspan.viewer.plan.PlanScene;
 
 /**
- * What is seen of a plan, as a drawing of its own: the title and a line of totals above it, the cautions below. Lengths in
- * points.
+ * What is seen of a plan, as a drawing of its own: the title and a line of totals above it, the cautions below. Lengths
+ * in points.
  *
  * @param title what it is a plan of
  * @param line verdict and totals

@@ -13,7 +13,6 @@ import org.bondspan.layout.Status;
 import org.bondspan.site.Site;
 import org.bondspan.usecase.CheckSite;
 import org.bondspan.usecase.Question;
-
 import org.bondspan.viewer.state.Opened;
 import org.bondspan.viewer.state.Plan;
 

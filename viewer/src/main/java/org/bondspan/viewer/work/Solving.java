@@ -35,7 +35,8 @@ final class Solving {
      * @throws MissingPriceException where the least cost is asked for and there are no prices
      */
     static Answer of(Opened opened, BooleanSupplier stop, Consumer<LongFunction<Command>> progress) {
-        if (opened.question().objective() == Objective.COST && opened.site().prices().isEmpty()) {
+        if (opened.question().objective() == Objective.COST
+                && opened.site().prices().isEmpty()) {
             throw new MissingPriceException(
                     List.of("The least cost takes prices, and the site has none. Open a price book first."));
         }

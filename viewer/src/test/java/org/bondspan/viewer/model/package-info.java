@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer.model;
+
+import org.jspecify.annotations.NullMarked;

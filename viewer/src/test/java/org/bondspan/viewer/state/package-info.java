@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer.state;
+
+import org.jspecify.annotations.NullMarked;

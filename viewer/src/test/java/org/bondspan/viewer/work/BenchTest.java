@@ -1,0 +1,171 @@
+package org.bondspan.viewer.work;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.viewer.Sitting;
+import org.bondspan.viewer.model.Measurement;
+import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Looking;
+import org.bondspan.viewer.state.Message;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BenchTest {
+    private static final long FOOT = 304_800_000L;
+
+    @TempDir
+    Path directory;
+
+    @Test
+    void aSiteIsShownAsDrawnBeforeItIsAnswered() {
+        try (Sitting sitting = new Sitting()) {
+            sitting.bench().open(Sitting.sample("hall-timber.site.json"));
+            sitting.next();
+            Desk read = sitting.next();
+
+            assertThat(read.opened()).isPresent();
+            assertThat(read.answer()).isEmpty();
+            assertThat(read.plan().orElseThrow().pictures().get("L1").items()).isNotEmpty();
+            assertThat(sitting.settle().answer()).isPresent();
+        }
+    }
+
+    @Test
+    void aWrongFileIsToldWithPlaceAndAdviceAndTheOpenedSiteStays() throws IOException {
+        Path wrong = directory.resolve("wrong.site.json");
+        String sound = Files.readString(Sitting.sample("hall-timber.site.json"));
+        Files.writeString(wrong, sound.replace("\"material\": \"copper\"", "\"material\": \"coper\""));
+        long line = sound.substring(0, sound.indexOf("\"material\": \"copper\"")).lines().count();
+        try (Sitting sitting = new Sitting()) {
+            Desk before = sitting.open("hall-timber.site.json");
+            sitting.bench().open(wrong);
+            Desk after = sitting.settle();
+
+            Message message = after.message().orElseThrow();
+            assertThat(message.tone()).isEqualTo(Message.Tone.TROUBLE);
+            assertThat(message.title()).isEqualTo("wrong.site.json cannot be used");
+            assertThat(message.lines())
+                    .singleElement()
+                    .asString()
+                    .startsWith("Line " + line + ", services[0].ungrounded.material: ")
+                    .contains("copper");
+            assertThat(after.opened()).isEqualTo(before.opened());
+            assertThat(after.answer()).isEqualTo(before.answer());
+        }
+    }
+
+    @Test
+    void aFileThatIsNotThereIsToldToo() {
+        try (Sitting sitting = new Sitting()) {
+            sitting.bench().open(directory.resolve("none.site.json"));
+
+            assertThat(sitting.settle().message().orElseThrow().lines().get(0)).contains("does not exist");
+        }
+    }
+
+    /** 26 ft up, straight along x and y, 26 ft down: by hand, from the open floor of the timber hall at 26 ft. */
+    @Test
+    void measuringFollowsPermittedCopper() {
+        try (Sitting sitting = new Sitting()) {
+            Desk desk = sitting.open("hall-timber.site.json");
+            sitting.run(Looking.measure(new PlanPoint(20 * FOOT, 150 * FOOT)));
+            Desk two = sitting.run(Looking.measure(new PlanPoint(50 * FOOT, 190 * FOOT)));
+            sitting.bench()
+                    .measure(
+                            desk.plan().orElseThrow().site(),
+                            two.look().measure().orElseThrow());
+
+            // Straight: 30, 40, 50. Along x and y on the open floor: 70.
+            assertThat(Measurement.find(sitting.next()))
+                    .contains("50.00 ft straight, 70.00 ft along permitted copper");
+        }
+    }
+
+    @Test
+    void aLongSearchAnswersWithItsBestWhenItIsStopped() throws IOException {
+        Path large = directory.resolve("large.site.json");
+        Files.writeString(large, manyRods(70));
+        try (Sitting sitting = new Sitting()) {
+            sitting.bench().open(large);
+            sitting.next();
+            while (sitting.desk().work().flatMap(work -> work.reached()).isEmpty()) {
+                sitting.next();
+                assertThat(sitting.desk().work()).as("still searching").isPresent();
+            }
+            sitting.bench().stop(sitting.desk());
+            Desk stopped = sitting.settle();
+
+            assertThat(stopped.answer()).isPresent();
+            assertThat(stopped.answer().orElseThrow().layout().gapPercent().signum())
+                    .isGreaterThanOrEqualTo(0);
+            assertThat(stopped.message()).isEmpty();
+        }
+    }
+
+    @Test
+    void stoppedTwiceASearchIsGivenUpAndTheLastAnswerStands() throws IOException {
+        Path large = directory.resolve("large.site.json");
+        Files.writeString(large, manyRods(70));
+        try (Sitting sitting = new Sitting()) {
+            sitting.bench().open(large);
+            sitting.next();
+            sitting.next();
+            sitting.bench().stop(sitting.desk());
+            sitting.bench().stop(sitting.next());
+            Desk given = sitting.settle();
+
+            assertThat(given.work()).isEmpty();
+            assertThat(given.opened()).isPresent();
+        }
+    }
+
+    @Test
+    void allFilesOfAnAnswerAreHandedOutOnceThereIsLeave() {
+        try (Sitting sitting = new Sitting()) {
+            Desk desk = sitting.open("workshop-metric.site.json");
+            var opened = desk.opened().orElseThrow();
+            var answer = desk.answer().orElseThrow();
+            sitting.bench().handOut(opened, answer, "Bondspan", directory, existing -> false);
+            Desk written = sitting.settle();
+
+            assertThat(written.message().orElseThrow().lines())
+                    .contains("workshop-metric.result.json", "workshop-metric.report.pdf")
+                    .allSatisfy(name -> assertThat(directory.resolve(name)).exists());
+
+            sitting.bench().handOut(opened, answer, "Bondspan", directory, existing -> false);
+            assertThat(sitting.settle().message()).contains(Message.notice("Nothing was written."));
+        }
+    }
+
+    /** A floor of 400 by 400 ft, a service in the middle and rods here and there. */
+    static String manyRods(int count) {
+        StringBuilder rods = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            int x = 7 + (i * 137) % 389;
+            int y = 5 + (i * 211) % 391;
+            rods.append(String.format(
+                    Locale.ROOT,
+                    "%s{\"id\": \"rod-%d\", \"type\": \"rod\", \"rodLength\": 10, \"diameter\": 0.75,"
+                            + " \"connections\": [{\"at\": [%d, %d]}]}",
+                    i == 0 ? "" : ", ",
+                    i,
+                    x,
+                    y));
+        }
+        return List.of(
+                        "{\"format\": \"bondspan-site/1\", \"name\": \"Many rods\",",
+                        "\"levels\": [{\"id\": \"L1\", \"outline\": [[0, 0], [400, 0], [400, 400], [0, 400]],",
+                        "\"open\": {\"height\": 0}}],",
+                        "\"services\": [{\"id\": \"service\", \"ungrounded\": {\"material\": \"copper\",",
+                        "\"size\": \"500 kcmil\", \"sets\": 2}, \"connections\": [{\"at\": [200, 200]}]}],",
+                        "\"electrodes\": [" + rods + "], \"paths\": []}")
+                .stream()
+                .collect(java.util.stream.Collectors.joining("\n"));
+    }
+}

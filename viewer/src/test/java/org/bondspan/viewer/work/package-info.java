@@ -1,0 +1,4 @@
+@NullMarked
+package org.bondspan.viewer.work;
+
+import org.jspecify.annotations.NullMarked;
