@@ -74,7 +74,7 @@ public final class Sitting implements AutoCloseable {
     public Desk settle() {
         do {
             next();
-        } while (desk.work().isPresent());
+        } while (desk.work().isPresent() || !commands.isEmpty());
         return desk;
     }
 

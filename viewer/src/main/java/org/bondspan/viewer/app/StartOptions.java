@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,8 @@ public record StartOptions(
     public static StartOptions of(List<String> words) {
         List<String> sites = new ArrayList<>();
         Map<String, String> options = new HashMap<>();
-        for (int i = 0; i < words.size(); i++) {
-            String word = words.get(i);
+        for (Iterator<String> rest = words.iterator(); rest.hasNext(); ) {
+            String word = rest.next();
             if (!word.startsWith("--")) {
                 sites.add(word);
                 continue;
@@ -42,11 +43,10 @@ public record StartOptions(
             if (!OPTIONS.contains(word)) {
                 throw new IllegalArgumentException(word + " is not known here. Usage: " + USAGE);
             }
-            if (i + 1 == words.size()) {
+            if (!rest.hasNext()) {
                 throw new IllegalArgumentException(word + " lacks its value. Usage: " + USAGE);
             }
-            i++;
-            options.put(word, words.get(i));
+            options.put(word, rest.next());
         }
         if (sites.size() > 1) {
             throw new IllegalArgumentException("one site at a time, not " + sites.size() + ". Usage: " + USAGE);

@@ -53,7 +53,7 @@ final class Actions {
 
     /** Takes a file for what its name says. */
     void open(Path path) {
-        String name = path.getFileName().toString();
+        String name = String.valueOf(path.getFileName());
         if (name.endsWith(".proposal.json") || name.endsWith(".result.json")) {
             review(path);
         } else if (name.endsWith(".prices.json")) {

@@ -6,34 +6,34 @@ import java.util.Optional;
 /** What the window asks its user for: files, a directory, leave to overwrite. */
 public interface Dialogs {
 
-    /** Kinds of files, with the endings that they usually have. */
+    /** Kinds of files, with the ending that they usually have. */
     enum Kind {
         SITE("Site files", "*.site.json"),
-        PROPOSAL("Proposals and results", "*.proposal.json", "*.result.json"),
+        PROPOSAL("Proposals", "*.proposal.json"),
         PRICES("Price books", "*.prices.json"),
         PNG("Picture, PNG", "*.png"),
         SVG("Drawing, SVG", "*.svg"),
         PDF("Drawing, PDF", "*.pdf");
 
         private final String words;
-        private final String[] endings;
+        private final String pattern;
 
-        Kind(String words, String... endings) {
+        Kind(String words, String pattern) {
             this.words = words;
-            this.endings = endings;
+            this.pattern = pattern;
         }
 
         String words() {
             return words;
         }
 
-        String[] endings() {
-            return endings.clone();
+        String pattern() {
+            return pattern;
         }
 
         /** {@code .png}. */
         String ending() {
-            return endings[0].substring(1);
+            return pattern.substring(1);
         }
     }
 

@@ -37,7 +37,7 @@ public final class FxDialogs implements Dialogs {
         last.ifPresent(chooser::setInitialDirectory);
         chooser.getExtensionFilters()
                 .addAll(
-                        new FileChooser.ExtensionFilter(kind.words(), kind.endings()),
+                        new FileChooser.ExtensionFilter(kind.words(), kind.pattern()),
                         new FileChooser.ExtensionFilter("All files", "*.*"));
         return chooser;
     }

@@ -120,7 +120,7 @@ final class QuestionPane implements Pane {
             }
         }
         edition.setValue(String.valueOf(opened.question().edition().year()));
-        objective.getSelectionModel().select(opened.question().objective().ordinal());
+        objective.setValue(opened.question().objective().label());
         boolean priced = opened.site().prices().isPresent();
         objective.setDisable(!priced);
         objective.setTooltip(Controls.tip(

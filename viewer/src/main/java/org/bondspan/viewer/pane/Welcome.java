@@ -39,7 +39,7 @@ final class Welcome implements Pane {
                                 "Choose a site file (Ctrl+O)",
                                 actions::openSite));
         for (Path path : recent.get()) {
-            Hyperlink link = new Hyperlink(path.getFileName().toString());
+            Hyperlink link = new Hyperlink(String.valueOf(path.getFileName()));
             link.setTooltip(Controls.tip(path.toString()));
             link.setOnAction(event -> actions.open(path));
             box.getChildren().add(link);

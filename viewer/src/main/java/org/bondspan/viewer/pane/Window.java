@@ -82,7 +82,7 @@ public final class Window implements AutoCloseable {
     /** Carries out a command. */
     public void run(Command command) {
         Desk next = command.on(desk);
-        if (next != desk) {
+        if (!next.equals(desk)) {
             desk = next;
             show();
         }

@@ -20,7 +20,7 @@ public record Opened(Path path, String digest, Site site, Question question, Pla
 
     /** The name of the file without its endings, for naming others after it. */
     public String stem() {
-        String stem = path.getFileName().toString().replaceFirst("(\\.site)?\\.json$", "");
+        String stem = String.valueOf(path.getFileName()).replaceFirst("(\\.site)?\\.json$", "");
         return stem.isEmpty() ? "site" : stem;
     }
 }

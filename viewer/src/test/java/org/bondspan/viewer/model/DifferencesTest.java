@@ -13,8 +13,8 @@ class DifferencesTest {
     /**
      * The steel hall as drawn, by hand from its file: C1 10, C3 9 and C6 12 ft of 3/0 AWG, 15 ft of 4 AWG, 24.5 ft of 6
      * AWG: 70.5 ft and 31 x 0.5181 + 15 x 0.1289 + 24.5 x 0.0810 = 19.9791 lb. Where the frame may not carry it is the
-     * timber hall's route with a 3 ft bonding conductor to the frame and 7 ft more of 4 AWG: 1,080.5 ft and 1,034 x 0.5181
-     * + 22 x 0.1289 + 24.5 x 0.0810 = 540.5357 lb.
+     * timber hall's route with a 3 ft bonding conductor to the frame and 7 ft more of 4 AWG: 1,080.5 ft and 1,034 x
+     * 0.5181 + 22 x 0.1289 + 24.5 x 0.0810 = 540.5357 lb.
      */
     @Test
     void forbiddingTheFrameCostsWhatTheHandSays() {

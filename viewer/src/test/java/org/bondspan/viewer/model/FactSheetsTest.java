@@ -28,7 +28,10 @@ class FactSheetsTest {
                         new Fact("serves", "water"),
                         new Fact("sections", "250.53(C), 250.66"));
         assertThat(value(sheet, "size")).contains("2,000 kcmil").contains("Table 250.66");
-        assertThat(value(sheet, "run").lines()).hasSize(6).startsWith("5, 6 at 3 ft").endsWith("595, 394 at 2 ft");
+        assertThat(value(sheet, "run").lines())
+                .hasSize(6)
+                .startsWith("5, 6 at 3 ft")
+                .endsWith("595, 394 at 2 ft");
     }
 
     /** 250.53(C) of 2020: rebar is no conductor between electrodes (public teaching pages, as in {@code code.Rule}). */
@@ -69,8 +72,7 @@ class FactSheetsTest {
         FactSheet sheet = FactSheets.find(steel, "hall-frame").orElseThrow();
 
         // From the column in the service corner to the column in the water corner, as the sample draws them.
-        assertThat(value(sheet, "carries, no copper"))
-                .isEqualTo("0, 0 at 1 ft to 600, 400 at 2 ft; 250.68(C)(2)");
+        assertThat(value(sheet, "carries, no copper")).isEqualTo("0, 0 at 1 ft to 600, 400 at 2 ft; 250.68(C)(2)");
     }
 
     @Test
@@ -112,7 +114,8 @@ class FactSheetsTest {
 
     @Test
     void withNothingSelectedTheSiteIsDescribed() {
-        assertThat(FactSheets.selected(timber).orElseThrow().title()).isEqualTo("Quillmarsh Depot, hall A, timber roof");
+        assertThat(FactSheets.selected(timber).orElseThrow().title())
+                .isEqualTo("Quillmarsh Depot, hall A, timber roof");
         assertThat(FactSheets.selected(Looking.select("C2").on(timber))
                         .orElseThrow()
                         .title())

@@ -13,10 +13,10 @@ import org.junit.jupiter.api.Test;
 
 class TotalsTest {
     /**
-     * By hand from the sample's file. 3/0 AWG: from the service at (5, 6, 3) up 23 ft to 26 ft, north 374, east 590, north
-     * 14, down 24 to the pipe, make-up 3 at the service and 3 at the pipe: 1,031 ft. 4 AWG: 13 in plan and 2 down to the
-     * tap at (0, 14, 1), then 4 to the stub with 3 of make-up: 22 ft. 6 AWG: 3.5 down and 5 west, 3 at rod 1, 10 and 3 to
-     * rod 2: 24.5 ft. Weights by ASTM B8: 518.1, 128.9, 81.0 lb per 1,000 ft. Waste 5 %.
+     * By hand from the sample's file. 3/0 AWG: from the service at (5, 6, 3) up 23 ft to 26 ft, north 374, east 590,
+     * north 14, down 24 to the pipe, make-up 3 at the service and 3 at the pipe: 1,031 ft. 4 AWG: 13 in plan and 2 down
+     * to the tap at (0, 14, 1), then 4 to the stub with 3 of make-up: 22 ft. 6 AWG: 3.5 down and 5 west, 3 at rod 1, 10
+     * and 3 to rod 2: 24.5 ft. Weights by ASTM B8: 518.1, 128.9, 81.0 lb per 1,000 ft. Waste 5 %.
      */
     @Test
     void theTotalsOfTheTimberHallAreThoseWorkedByHand() {
@@ -62,8 +62,7 @@ class TotalsTest {
     /** The faulty proposal has nine violations; its copper is 35.62 lb (README, "Reviewing a proposal"). */
     @Test
     void aProposalIsJudgedAndSetAgainstTheLeast() {
-        Totals totals =
-                Totals.of(Sitting.reviewed("hall-timber.site.json", "hall-timber.faulty.proposal.json"));
+        Totals totals = Totals.of(Sitting.reviewed("hall-timber.site.json", "hall-timber.faulty.proposal.json"));
 
         assertThat(totals.verdict()).isEqualTo("Violates, 9 violations to mend");
         assertThat(totals.standing()).isEqualTo(Standing.BAD);

@@ -131,7 +131,8 @@ class DeskTest {
 
         assertThat(first.look().measure().orElseThrow().to()).isEmpty();
         // 3, 4, 5
-        assertThat(second.look().measure().orElseThrow().straight().nanometres()).isEqualTo(5 * FOOT);
+        assertThat(second.look().measure().orElseThrow().straight().nanometres())
+                .isEqualTo(5 * FOOT);
         assertThat(Looking.measure(a).on(second).look().measure()).contains(Measure.begun("", a));
         assertThat(Looking.with(Tool.LOOK).on(second).look().measure()).isEmpty();
     }
