@@ -136,8 +136,8 @@ final class MenuPane implements Pane {
                 .addAll(
                         new SeparatorMenuItem(),
                         levels,
-                        Controls.item("menu-up", "Level _up", "Page_Up", () -> actions.run(Looking.levelsUp(1))),
-                        Controls.item("menu-down", "Level _down", "Page_Down", () -> actions.run(Looking.levelsUp(-1))),
+                        Controls.item("menu-up", "Level _up", "Shortcut+Page Up", () -> actions.run(Looking.levelsUp(1))),
+                        Controls.item("menu-down", "Level _down", "Shortcut+Page Down", () -> actions.run(Looking.levelsUp(-1))),
                         new SeparatorMenuItem(),
                         Controls.item("menu-nearer", "_Nearer", "Shortcut+Equals", () -> strip.zoom(1.25)),
                         Controls.item("menu-further", "Furthe_r off", "Shortcut+Minus", () -> strip.zoom(0.8)),

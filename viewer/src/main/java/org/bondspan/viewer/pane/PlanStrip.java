@@ -46,7 +46,7 @@ final class PlanStrip implements Pane {
         row.getStyleClass().add("plan-strip");
         row.setAlignment(Pos.CENTER_LEFT);
         level.setId("level");
-        level.setTooltip(Controls.tip("Level of the building (Page Up, Page Down)"));
+        level.setTooltip(Controls.tip("Level of the building (Ctrl+Page Up, Ctrl+Page Down)"));
         level.setOnAction(event -> chosen(() -> actions.run(Looking.atLevel(level.getValue()))));
         levelName.setMnemonicParsing(true);
         levelName.setLabelFor(level);

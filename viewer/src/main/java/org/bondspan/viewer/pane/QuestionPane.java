@@ -46,7 +46,7 @@ final class QuestionPane implements Pane {
         objective.setId("objective");
         objective.getItems().addAll(Objective.COPPER.label(), Objective.COST.label());
         objective.setOnAction(event -> chosen(() -> actions.objective(
-                Objective.values()[objective.getSelectionModel().getSelectedIndex()])));
+                Objective.COST.label().equals(objective.getValue()) ? Objective.COST : Objective.COPPER)));
         row.getChildren().add(labelled("_Least", objective));
         change.setId("change");
         change.setTooltip(Controls.tip("This answer beside the last one on this site"));

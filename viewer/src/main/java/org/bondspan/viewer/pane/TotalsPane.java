@@ -46,6 +46,7 @@ final class TotalsPane implements Pane {
                 "Answer with the best found so far; once more to give up and keep the last answer (Ctrl+Period)",
                 actions::stop);
         work = new HBox(10, bar, progress, stop);
+        work.setId("work");
         work.setAlignment(Pos.CENTER_LEFT);
         row.getChildren().addAll(verdict, totals, work);
     }
