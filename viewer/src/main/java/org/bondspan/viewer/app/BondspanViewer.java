@@ -22,8 +22,8 @@ import org.bondspan.viewer.state.Opened;
 public final class BondspanViewer extends Application {
     private static final double WIDTH = 1280;
     private static final double HEIGHT = 800;
-    private static final double LEAST_WIDTH = 640;
-    private static final double LEAST_HEIGHT = 480;
+    private static final double LEAST_WIDTH = 560;
+    private static final double LEAST_HEIGHT = 380;
     private static final int BAD_INPUT = 2;
 
     private static int exitCode;

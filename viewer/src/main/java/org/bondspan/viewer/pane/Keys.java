@@ -13,6 +13,6 @@ final class Keys {
                         + " last thing, Enter selects or measures there, Escape selects nothing.",
                 "Ctrl+Page Up and Page Down: levels. Ctrl+1, 2, 3: answer, proposal, side by side. Ctrl+K: pin.",
                 "Ctrl+M: measure. Ctrl+L: words. Ctrl+D: light or dark. Ctrl+Period: stop. F6: the next part of the"
-                        + " window. Alt with an underlined letter: that control.");
+                        + " window. F9: the plan alone. Alt with an underlined letter: that control.");
     }
 }

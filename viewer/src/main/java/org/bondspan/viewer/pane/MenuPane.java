@@ -145,6 +145,8 @@ final class MenuPane implements Pane {
                         new SeparatorMenuItem(),
                         shown,
                         Controls.item("menu-words", "_Words on the plan", "Shortcut+L", strip::labels),
+                        Controls.item("menu-schedules", "Schedules _beside the plan", "F9", () -> actions.run(
+                                Looking.foldSchedules())),
                         Controls.item("menu-measure", "_Measure", "Shortcut+M", strip::measure),
                         Controls.item("menu-dark", "Li_ght or dark", "Shortcut+D", strip::dark));
         return sited(plan);

@@ -20,6 +20,8 @@ import org.bondspan.viewer.state.Desk;
 /** The plan, or two side by side, with the strip and messages above and what lies under the pointer below. */
 final class PlanArea implements Pane {
     private static final int HOVERED_FACTS = 7;
+    private static final double ROOM_FOR_HINTS = 400;
+    private static final double FOOT = 44;
     private static final String HINT = "Point at anything to read about it. Wheel: nearer and further. Drag: move."
             + " N: the next thing. Enter: select. F1: all keys.";
 
@@ -46,6 +48,10 @@ final class PlanArea implements Pane {
         foot.setId("foot");
         foot.setWrapText(true);
         foot.setMaxWidth(Double.MAX_VALUE);
+        setFootHeight(FOOT);
+        area.heightProperty()
+                .addListener((height, before, now) ->
+                        setFootHeight(now.doubleValue() < ROOM_FOR_HINTS ? FOOT / 2 : FOOT));
         area.setTop(new VBox(strip.node(), message.node()));
         area.setBottom(foot);
         area.setMinWidth(300);
@@ -108,11 +114,18 @@ final class PlanArea implements Pane {
         showFoot(actions.desk());
     }
 
+    /** The same whatever it says, so that the plan above it stays where it is. */
+    private void setFootHeight(double height) {
+        foot.setMinHeight(height);
+        foot.setPrefHeight(height);
+        foot.setMaxHeight(height);
+    }
+
     private void showFoot(Desk desk) {
         Optional<String> words = desk.look().tool() == Tool.MEASURE
                 ? Measurement.find(desk).or(() -> Optional.of("Choose the first place"))
                 : hovered.flatMap(id -> FactSheets.find(desk, id)).map(sheet -> line(sheet));
-        foot.setText(words.orElse(desk.opened().isEmpty() ? "" : HINT));
+        foot.setText(words.orElse(desk.opened().isEmpty() || foot.getMinHeight() < FOOT ? "" : HINT));
     }
 
     private static String line(FactSheet sheet) {

@@ -27,6 +27,8 @@ import org.bondspan.viewer.state.Showing;
 
 /** Above the plan: level, which plan, measuring, layers, nearer and further, light and dark. */
 final class PlanStrip implements Pane {
+    private static final double ROOM_FOR_ALL = 560;
+
     private final Actions actions;
     private final HBox row = new HBox(6);
     private final ComboBox<String> level = new ComboBox<>();
@@ -77,21 +79,20 @@ final class PlanStrip implements Pane {
         layers.getItems().setAll(layerItems.values());
         layers.getItems().add(labels);
         dark = Controls.toggle("dark", "_Dark", "Light or dark (Ctrl+D)", this::dark);
+        HBox nearer = new HBox(
+                6,
+                new Separator(Orientation.VERTICAL),
+                Controls.button("zoom-out", "\u2212", "Further off (Ctrl+Minus)", () -> zoom(0.8)),
+                Controls.button("fit", "_Fit", "The whole level (Ctrl+0)", () -> actions.run(Looking.fitted())),
+                Controls.button("zoom-in", "+", "Nearer (Ctrl+Plus)", () -> zoom(1.25)),
+                new Separator(Orientation.VERTICAL),
+                dark);
+        nearer.setAlignment(Pos.CENTER_LEFT);
+        // Where there is little room, what menus and keys do as well gives way.
+        row.widthProperty()
+                .addListener((width, before, now) -> Controls.present(nearer, now.doubleValue() > ROOM_FOR_ALL));
         row.getChildren()
-                .addAll(
-                        levelName,
-                        level,
-                        showingBox,
-                        pin,
-                        Controls.spring(),
-                        measure,
-                        layers,
-                        new Separator(Orientation.VERTICAL),
-                        Controls.button("zoom-out", "\u2212", "Further off (Ctrl+Minus)", () -> zoom(0.8)),
-                        Controls.button("fit", "_Fit", "The whole level (Ctrl+0)", () -> actions.run(Looking.fitted())),
-                        Controls.button("zoom-in", "+", "Nearer (Ctrl+Plus)", () -> zoom(1.25)),
-                        new Separator(Orientation.VERTICAL),
-                        dark);
+                .addAll(levelName, level, showingBox, pin, Controls.spring(), measure, layers, nearer);
     }
 
     private void addShowing(Showing what, String name, String tip) {

@@ -19,6 +19,7 @@ import javafx.scene.layout.VBox;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.viewer.state.Command;
 import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Look;
 import org.bondspan.viewer.work.Bench;
 
 /** The whole window: holds the desk, carries out commands, shows the next desk. On the JavaFX thread. */
@@ -31,6 +32,8 @@ public final class Window implements AutoCloseable {
     private final Actions actions;
     private final PlanArea plan;
     private final SchedulePane schedules;
+    private final SplitPane column;
+    private final SplitPane middle;
     private final List<Pane> panes = new ArrayList<>();
     private final List<Node> stops;
     private Desk desk;
@@ -52,12 +55,12 @@ public final class Window implements AutoCloseable {
         HandingOn handingOn = new HandingOn(actions, plan::plan);
         MenuPane menus = new MenuPane(actions, handingOn, plan.strip(), recent, schedules::turnToCautions, quit);
         panes.addAll(List.of(menus, question, plan, facts, schedules, totals));
-        SplitPane column = new SplitPane(facts.node(), schedules.node());
+        column = new SplitPane(facts.node(), schedules.node());
         column.setOrientation(Orientation.VERTICAL);
         column.setDividerPositions(FACTS);
         column.setMinWidth(280);
         column.setPrefWidth(COLUMN);
-        SplitPane middle = new SplitPane(plan.node(), column);
+        middle = new SplitPane(plan.node(), column);
         middle.setId("middle");
         SplitPane.setResizableWithParent(column, false);
         root.setId("window");
@@ -139,8 +142,18 @@ public final class Window implements AutoCloseable {
                 root.getStyleClass().add("dark");
             }
         }
+        fold(desk.look().schedules() == Look.Schedules.FOLDED);
         panes.forEach(pane -> pane.show(desk));
         listener.accept(desk);
+    }
+
+    private void fold(boolean folded) {
+        if (folded && middle.getItems().remove(column)) {
+            plan.plan().requestFocus();
+        } else if (!folded && !middle.getItems().contains(column)) {
+            middle.getItems().add(column);
+            middle.setDividerPositions(Math.max(0.5, 1 - COLUMN / Math.max(1, middle.getWidth())));
+        }
     }
 
     /** F6 goes from part to part, with Shift backwards. */

@@ -19,6 +19,7 @@ import org.bondspan.viewer.plan.Tool;
  * @param cameras by id of the level; a level without one is fitted to the window
  * @param hidden layers that are switched off
  * @param labels whether words stand on the plan
+ * @param schedules whether facts and schedules stand beside the plan
  * @param selected id of the site, the answer or the proposal
  */
 public record Look(
@@ -27,6 +28,7 @@ public record Look(
         Map<String, Camera> cameras,
         Set<Layer> hidden,
         Labels labels,
+        Schedules schedules,
         Palette palette,
         Tool tool,
         Optional<String> selected,
@@ -36,6 +38,12 @@ public record Look(
         hidden = Collections.unmodifiableSet(hidden.isEmpty() ? EnumSet.noneOf(Layer.class) : EnumSet.copyOf(hidden));
     }
 
+    /** Whether facts and schedules stand beside the plan. */
+    public enum Schedules {
+        BESIDE,
+        FOLDED
+    }
+
     public static Look first(Palette palette) {
         return new Look(
                 Showing.ANSWER,
@@ -43,6 +51,7 @@ public record Look(
                 Map.of(),
                 Set.of(),
                 Labels.SHOWN,
+                Schedules.BESIDE,
                 palette,
                 Tool.LOOK,
                 Optional.empty(),
@@ -61,15 +70,15 @@ public record Look(
     }
 
     public Look at(String next) {
-        return new Look(showing, next, cameras, hidden, labels, palette, tool, selected, measure);
+        return new Look(showing, next, cameras, hidden, labels, schedules, palette, tool, selected, measure);
     }
 
     public Look showing(Showing next) {
-        return new Look(next, level, cameras, hidden, labels, palette, tool, selected, measure);
+        return new Look(next, level, cameras, hidden, labels, schedules, palette, tool, selected, measure);
     }
 
     public Look withCameras(Map<String, Camera> next) {
-        return new Look(showing, level, next, hidden, labels, palette, tool, selected, measure);
+        return new Look(showing, level, next, hidden, labels, schedules, palette, tool, selected, measure);
     }
 
     public Look withCamera(Camera next) {
@@ -91,26 +100,30 @@ public record Look(
         if (!next.remove(layer)) {
             next.add(layer);
         }
-        return new Look(showing, level, cameras, next, labels, palette, tool, selected, measure);
+        return new Look(showing, level, cameras, next, labels, schedules, palette, tool, selected, measure);
     }
 
     public Look labelled(Labels next) {
-        return new Look(showing, level, cameras, hidden, next, palette, tool, selected, measure);
+        return new Look(showing, level, cameras, hidden, next, schedules, palette, tool, selected, measure);
+    }
+
+    public Look with(Schedules next) {
+        return new Look(showing, level, cameras, hidden, labels, next, palette, tool, selected, measure);
     }
 
     public Look in(Palette next) {
-        return new Look(showing, level, cameras, hidden, labels, next, tool, selected, measure);
+        return new Look(showing, level, cameras, hidden, labels, schedules, next, tool, selected, measure);
     }
 
     public Look with(Tool next) {
-        return new Look(showing, level, cameras, hidden, labels, palette, next, selected, Optional.empty());
+        return new Look(showing, level, cameras, hidden, labels, schedules, palette, next, selected, Optional.empty());
     }
 
     public Look selecting(Optional<String> next) {
-        return new Look(showing, level, cameras, hidden, labels, palette, tool, next, measure);
+        return new Look(showing, level, cameras, hidden, labels, schedules, palette, tool, next, measure);
     }
 
     public Look measuring(Optional<Measure> next) {
-        return new Look(showing, level, cameras, hidden, labels, palette, tool, selected, next);
+        return new Look(showing, level, cameras, hidden, labels, schedules, palette, tool, selected, next);
     }
 }

@@ -68,6 +68,14 @@ public final class Looking {
         return look("labels", look -> look.labelled(labels));
     }
 
+    /** Folds facts and schedules away, or brings them back. */
+    public static Command foldSchedules() {
+        return look(
+                "schedules",
+                look -> look.with(
+                        look.schedules() == Look.Schedules.BESIDE ? Look.Schedules.FOLDED : Look.Schedules.BESIDE));
+    }
+
     public static Command in(Palette palette) {
         return look("light", look -> look.in(palette));
     }

@@ -59,6 +59,6 @@ final class Solving {
         }
         return layout.cost()
                 .map(Cost::total)
-                .or(() -> TakeOffSite.of(site, layout).total().map(total -> total.total()));
+                .or(() -> TakeOffSite.findCost(site, layout));
     }
 }
