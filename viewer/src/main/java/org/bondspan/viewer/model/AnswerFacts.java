@@ -2,7 +2,6 @@ package org.bondspan.viewer.model;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
@@ -33,14 +32,18 @@ final class AnswerFacts {
         this.wording = Wording.of(site);
     }
 
-    Optional<FactSheet> find(String id) {
-        return Stream.<Optional<FactSheet>>of(
-                        first(layout.conductors(), Conductor::id, id).map(this::conductor),
-                        first(layout.joints(), Joint::id, id).map(this::joint),
-                        first(layout.electrodes(), ElectrodeState::id, id).map(this::electrode),
-                        first(layout.services(), ServiceState::id, id).map(this::service))
-                .flatMap(Optional::stream)
-                .findFirst();
+    /** About a conductor or a joint of the answer. */
+    Optional<FactSheet> findCopper(String id) {
+        return first(layout.conductors(), Conductor::id, id)
+                .map(this::conductor)
+                .or(() -> first(layout.joints(), Joint::id, id).map(this::joint));
+    }
+
+    /** About an electrode or a service. */
+    Optional<FactSheet> findThing(String id) {
+        return first(layout.electrodes(), ElectrodeState::id, id)
+                .map(this::electrode)
+                .or(() -> first(layout.services(), ServiceState::id, id).map(this::service));
     }
 
     private static <T> Optional<T> first(List<T> all, java.util.function.Function<T, String> idOf, String id) {

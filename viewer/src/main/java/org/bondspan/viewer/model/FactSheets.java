@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bondspan.layout.Layout;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
@@ -28,13 +27,12 @@ public final class FactSheets {
     }
 
     private static Optional<FactSheet> facts(Desk desk, Plan plan, String id) {
-        Optional<FactSheet> proposed = desk.look().showing() == Showing.PROPOSAL
-                ? desk.review().flatMap(review -> new ProposalFacts(review, plan).find(id))
-                : Optional.empty();
-        return Stream.<Optional<FactSheet>>of(
-                        proposed, new AnswerFacts(plan).find(id), new BuildingFacts(plan).find(id))
-                .flatMap(Optional::stream)
-                .findFirst();
+        AnswerFacts facts = new AnswerFacts(plan);
+        boolean proposal = desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent();
+        Optional<FactSheet> shown = proposal
+                ? new ProposalFacts(desk.review().get(), plan).find(id)
+                : facts.findCopper(id);
+        return shown.or(() -> facts.findThing(id)).or(() -> new BuildingFacts(plan).find(id));
     }
 
     private static FactSheet withFindings(FactSheet sheet, Desk desk, String id) {

@@ -53,7 +53,7 @@ final class PlanStrip implements Pane {
         levelName.setMnemonicParsing(true);
         levelName.setLabelFor(level);
         addShowing(Showing.ANSWER, "Answer", "The plan of the answer (Ctrl+1)");
-        addShowing(Showing.PROPOSAL, "Proposal", "The opened proposal with what its review found (Ctrl+2)");
+        addShowing(Showing.PROPOSAL, "Proposal", "The opened proposal with what its review found, judged by the site file as drawn (Ctrl+2)");
         addShowing(
                 Showing.SIDE_BY_SIDE, "Side by side", "The pinned answer, or the proposal, beside the answer (Ctrl+3)");
         showingBox.getStyleClass().add("joined");

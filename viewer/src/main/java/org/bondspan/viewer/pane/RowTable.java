@@ -100,6 +100,15 @@ final class RowTable<R> {
         };
     }
 
+    /** Names a column anew, as wide as its new contents take. */
+    void rename(int column, String name, double width) {
+        TableColumn<R, ?> renamed = table.getColumns().get(column);
+        if (!name.equals(renamed.getText())) {
+            renamed.setText(name);
+            renamed.setPrefWidth(width);
+        }
+    }
+
     /** Shows rows and the selection; what is selected comes into view. */
     void show(List<R> next, Optional<String> selected) {
         showing = true;

@@ -95,10 +95,10 @@ final class SchedulePane implements Pane {
 
     private static RowTable<Differences.Row> differences() {
         return new RowTable<Differences.Row>("differences", "Nothing differs", row -> Optional.empty(), id -> {})
-                .column("what", 166, Differences.Row::what)
+                .column("what", 152, Differences.Row::what)
                 .number("pinned", 88, Differences.Row::first)
                 .number("answer", 88, Differences.Row::second)
-                .number("difference", 92, Differences.Row::difference);
+                .number("difference", 108, Differences.Row::difference);
     }
 
     @Override
@@ -111,7 +111,9 @@ final class SchedulePane implements Pane {
         Optional<String> selected = desk.look().selected();
         List<ConductorRow> rows = ConductorRow.rows(desk);
         List<FindingRow> found = FindingRow.rows(desk);
-        conductors.view().getColumns().get(2).setText(desk.look().showing() == Showing.PROPOSAL ? "needed" : "kind");
+        boolean proposal = desk.look().showing() == Showing.PROPOSAL;
+        conductors.rename(0, proposal ? "conductor" : "id", proposal ? 92 : 42);
+        conductors.rename(2, proposal ? "needed" : "kind", proposal ? 76 : 48);
         conductors.show(rows, selected);
         conductorTab.setText("Conductors " + rows.size());
         findings.show(found, selected);
