@@ -109,7 +109,7 @@ public final class BondspanViewer extends Application {
         options.proposal().ifPresent(proposal -> steps.add(() -> window.review(proposal)));
         options.snapshot()
                 .ifPresent(file -> steps.add(() -> Snapshot.of(stage.getScene(), file, window::isSettled, written -> {
-                    exitCode = written ? 0 : BAD_INPUT;
+                    exitCode = written && !window.isInTrouble() ? 0 : BAD_INPUT;
                     stage.close();
                 })));
         take(steps.iterator(), window);

@@ -51,6 +51,11 @@ final class Actions {
         dialogs.open(Dialogs.Kind.SITE).ifPresent(bench::open);
     }
 
+    /** Reads the opened file once more. */
+    void readAgain() {
+        opened().ifPresent(opened -> bench.open(opened.path()));
+    }
+
     /** Takes a file for what its name says. */
     void open(Path path) {
         String name = String.valueOf(path.getFileName());

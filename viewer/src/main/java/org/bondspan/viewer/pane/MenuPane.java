@@ -84,6 +84,7 @@ final class MenuPane implements Pane {
                 .setAll(
                         Controls.item("menu-open", "_Open site\u2026", "Shortcut+O", actions::openSite),
                         recently,
+                        sited(Controls.item("menu-again", "Read _again", "F5", actions::readAgain)),
                         sited(Controls.item(
                                 "menu-proposal", "Review a _proposal\u2026", "Shortcut+R", actions::openProposal)),
                         closeProposal,

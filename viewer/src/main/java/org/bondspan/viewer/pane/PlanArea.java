@@ -19,7 +19,7 @@ import org.bondspan.viewer.state.Desk;
 
 /** The plan, or two side by side, with the strip and messages above and what lies under the pointer below. */
 final class PlanArea implements Pane {
-    private static final int HOVERED_FACTS = 7;
+    private static final int HOVERED_FACTS = 8;
     private static final double ROOM_FOR_HINTS = 400;
     private static final double FOOT = 44;
     private static final String HINT = "Point at anything to read about it. Wheel: nearer and further. Drag: move."
@@ -75,8 +75,8 @@ final class PlanArea implements Pane {
 
     /** All plans shown are painted as they shall be. */
     boolean isSettled() {
-        return sheets.isVisible()
-                && sheets.getItems().stream()
+        return !sheets.isVisible()
+                || sheets.getItems().stream()
                         .allMatch(node -> node instanceof SheetView view
                                 && view.plan().settledProperty().get());
     }

@@ -2,6 +2,7 @@ package org.bondspan.viewer.pane;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -11,17 +12,25 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import org.bondspan.viewer.model.Progress;
 import org.bondspan.viewer.model.Totals;
+import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Opened;
 
 /** Always in view: the verdict, the totals, and the work under way. */
 final class TotalsPane implements Pane {
+    private static final double FADED = 0.45;
+
     private final HBox row = new HBox(18);
     private final Label verdict = Controls.label("", "verdict");
     private final FlowPane totals = new FlowPane(20, 2);
     private final Label progress = Controls.label("", "quiet");
     private final HBox work;
+    /** What is done at once is not worth a flicker. */
+    private final PauseTransition patience = new PauseTransition(Duration.millis(150));
+
     private Optional<Totals> shown = Optional.empty();
 
     TotalsPane(Actions actions) {
@@ -48,6 +57,8 @@ final class TotalsPane implements Pane {
         work = new HBox(10, bar, progress, stop);
         work.setId("work");
         work.setAlignment(Pos.CENTER_LEFT);
+        patience.setOnFinished(event -> Controls.present(work, true));
+        Controls.present(work, false);
         row.getChildren().addAll(verdict, totals, work);
     }
 
@@ -70,7 +81,16 @@ final class TotalsPane implements Pane {
         }
         Optional<String> words = Progress.find(desk);
         progress.setText(words.orElse(""));
-        Controls.present(work, words.isPresent());
+        boolean outdated = desk.work().isPresent()
+                && !desk.opened().map(Opened::question).equals(desk.answer().map(Answer::question));
+        verdict.setOpacity(outdated ? FADED : 1);
+        totals.setOpacity(outdated ? FADED : 1);
+        if (words.isEmpty()) {
+            patience.stop();
+            Controls.present(work, false);
+        } else if (!work.isVisible()) {
+            patience.play();
+        }
     }
 
     private static String style(Totals.Standing standing) {

@@ -20,6 +20,7 @@ import org.bondspan.sheet.plan.Palette;
 import org.bondspan.viewer.state.Command;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Look;
+import org.bondspan.viewer.state.Message;
 import org.bondspan.viewer.work.Bench;
 
 /** The whole window: holds the desk, carries out commands, shows the next desk. On the JavaFX thread. */
@@ -85,8 +86,15 @@ public final class Window implements AutoCloseable {
     /** Carries out a command. */
     public void run(Command command) {
         Desk next = command.on(desk);
-        if (!next.equals(desk)) {
-            desk = next;
+        if (next.equals(desk)) {
+            return;
+        }
+        boolean moved = next.with(next.look().withCameras(desk.look().cameras())).equals(desk);
+        desk = next;
+        if (moved) {
+            // Panning and zooming ask for many desks a second, and nothing else changes with them.
+            plan.show(desk);
+        } else {
             show();
         }
     }
@@ -127,6 +135,13 @@ public final class Window implements AutoCloseable {
     /** Nothing is under way. */
     public boolean isIdle() {
         return desk.work().isEmpty();
+    }
+
+    /** A file, or a question, could not be used. */
+    public boolean isInTrouble() {
+        return desk.message()
+                .filter(message -> message.tone() == Message.Tone.TROUBLE)
+                .isPresent();
     }
 
     /** Nothing is under way and all is painted as it shall be. */

@@ -15,10 +15,17 @@ import org.bondspan.viewer.plan.Tool;
 public final class Looking {
     private Looking() {}
 
+    /** Says so where there is no such level. */
     public static Command atLevel(String level) {
-        return look(
-                "level " + level,
-                look -> look.level().equals(level) ? look : look.at(level).measuring(Optional.empty()));
+        return new Command("level " + level, desk -> {
+            if (desk.look().level().equals(level)) {
+                return desk;
+            }
+            boolean there = desk.plan().filter(plan -> plan.pictures().containsKey(level)).isPresent();
+            return there
+                    ? desk.with(levelOf(desk.look(), level))
+                    : desk.saying(Message.trouble("There is no level " + level, List.of("Choose one above the plan.")));
+        });
     }
 
     /** To the level so many further up, or down where negative; stays where there is none. */

@@ -42,7 +42,7 @@ public final class Whereabouts {
 
     /** Around all that the seen level shows; the same for plans side by side. */
     public static Optional<Bounds> findExtent(Desk desk) {
-        return desk.plan().map(plan -> plan.pictures().get(desk.look().level())).map(Picture::bounds);
+        return desk.plan().map(plan -> plan.extents().get(desk.look().level()));
     }
 
     private static boolean holds(Picture picture, String id) {

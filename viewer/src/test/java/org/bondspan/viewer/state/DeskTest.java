@@ -103,6 +103,15 @@ class DeskTest {
     }
 
     @Test
+    void aLevelThatIsNotThereIsSaid() {
+        Desk desk = Sitting.solved("plant-block.site.json");
+
+        Desk after = Looking.atLevel("L9").on(desk);
+        assertThat(after.look().level()).isEqualTo("ground");
+        assertThat(after.message().orElseThrow().title()).isEqualTo("There is no level L9");
+    }
+
+    @Test
     void eachLevelKeepsItsOwnView() {
         Desk desk = Looking.zoomed(2).on(Sitting.solved("plant-block.site.json"));
         Camera below = desk.look().camera().orElseThrow();
