@@ -53,8 +53,9 @@ class WindowTest {
     private final Chosen chosen = new Chosen();
 
     @Start
-    void start(Stage ours) {
-        stage = ours;
+    void start(Stage unused) {
+        // One of its own: what it is set to would stay with the next test otherwise.
+        stage = new Stage();
         settings = Settings.read(directory.resolve("viewer.properties"));
         window = BondspanViewer.open(stage, settings, chosen);
     }
