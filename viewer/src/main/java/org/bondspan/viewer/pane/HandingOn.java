@@ -2,6 +2,7 @@ package org.bondspan.viewer.pane;
 
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
@@ -30,6 +31,7 @@ import org.bondspan.viewer.plan.PlanScene;
 import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Message;
+import org.bondspan.viewer.state.Showing;
 import org.bondspan.viewer.work.SeenPlan;
 import org.bondspan.viewer.work.Version;
 
@@ -83,10 +85,15 @@ final class HandingOn {
         String amounts = totals.totals().stream()
                 .map(total -> total.name() + " " + total.amount())
                 .collect(Collectors.joining(", "));
+        List<String> head = new ArrayList<>();
+        head.add(totals.verdict() + (amounts.isEmpty() ? "" : ": " + amounts));
+        if (desk.look().showing() != Showing.PROPOSAL) {
+            desk.opened().ifPresent(opened -> head.addAll(opened.question().suppositions(opened.site())));
+        }
         String site = desk.opened().map(opened -> opened.site().name()).orElse("");
         return new SeenPlan(
                 site + ", level " + desk.look().level(),
-                totals.verdict() + (amounts.isEmpty() ? "" : ": " + amounts),
+                head,
                 Cautions.of(desk).cautions(),
                 scene,
                 Math.max(200, pane.get().getWidth() * POINTS_PER_PIXEL),

@@ -113,6 +113,7 @@ final class SchedulePane implements Pane {
         List<FindingRow> found = FindingRow.rows(desk);
         boolean proposal = desk.look().showing() == Showing.PROPOSAL;
         conductors.rename(0, proposal ? "conductor" : "id", proposal ? 92 : 42);
+        conductors.rename(1, proposal ? "proposed" : "size", proposal ? 92 : 76);
         conductors.rename(2, proposal ? "needed" : "kind", proposal ? 76 : 48);
         conductors.show(rows, selected);
         conductorTab.setText("Conductors " + rows.size());

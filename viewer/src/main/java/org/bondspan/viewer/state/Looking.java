@@ -113,7 +113,7 @@ public final class Looking {
         });
     }
 
-    /** Selects it and looks where it lies, no further than needed. */
+    /** Selects it, and looks at it where it is not in view already. */
     public static Command reveal(String id) {
         return new Command("select", desk -> {
             Desk next = select(id).on(desk);
@@ -121,9 +121,21 @@ public final class Looking {
             return next.look()
                     .camera()
                     .filter(camera -> !places.isEmpty())
-                    .map(camera -> next.with(next.look().withCamera(camera.revealing(Bounds.around(places)))))
+                    .map(camera -> next.with(next.look().withCamera(on(camera, Bounds.around(places)))))
                     .orElse(next);
         });
+    }
+
+    /** The same view if it shows all of that, else one with that in the middle, from further off if it must be. */
+    private static Camera on(Camera camera, Bounds place) {
+        Camera least = camera.revealing(place);
+        return least.equals(camera)
+                ? camera
+                : new Camera(
+                        place.west() + place.width() / 2,
+                        place.south() + place.height() / 2,
+                        least.width(),
+                        least.height());
     }
 
     private static Look levelOf(Look look, String level) {

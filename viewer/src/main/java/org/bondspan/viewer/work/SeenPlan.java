@@ -2,6 +2,7 @@ package org.bondspan.viewer.work;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.sheet.out.Drawing;
 import org.bondspan.sheet.plan.Layer;
@@ -19,19 +20,20 @@ import org.bondspan.viewer.plan.PlanScene;
  * in points.
  *
  * @param title what it is a plan of
- * @param line verdict and totals
+ * @param head verdict and totals, what is supposed; wrapped where they are long
  * @param foot small print
  * @param seenWidth width of the part that is seen
  */
 public record SeenPlan(
-        String title, String line, List<String> foot, PlanScene scene, double seenWidth, double seenHeight)
+        String title, List<String> head, List<String> foot, PlanScene scene, double seenWidth, double seenHeight)
         implements Drawing {
     private static final double MARGIN = 24;
-    private static final double HEAD = 36;
+    private static final double TITLE = 24;
     private static final double SIZE = 9;
     private static final double SMALL = 6.5;
 
     public SeenPlan {
+        head = List.copyOf(head);
         foot = List.copyOf(foot);
     }
 
@@ -42,7 +44,7 @@ public record SeenPlan(
 
     @Override
     public double height() {
-        return seenHeight + 2 * MARGIN + HEAD + foot.size() * Typeface.leading(SMALL) + SMALL;
+        return seenHeight + 2 * MARGIN + headHeight() + foot.size() * Typeface.leading(SMALL) + SMALL;
     }
 
     @Override
@@ -52,8 +54,12 @@ public record SeenPlan(
         g.setColor(scene.palette().of(Tint.INK));
         double words = width() - 2 * MARGIN;
         write(g, title, MARGIN + 10, 14, words);
-        write(g, line, MARGIN + 26, SIZE, words);
-        Rectangle2D frame = new Rectangle2D.Double(MARGIN, MARGIN + HEAD, seenWidth, seenHeight);
+        double line = MARGIN + TITLE;
+        for (String one : headLines()) {
+            write(g, one, line, SIZE, words);
+            line += Typeface.leading(SIZE);
+        }
+        Rectangle2D frame = new Rectangle2D.Double(MARGIN, MARGIN + headHeight(), seenWidth, seenHeight);
         paintPlan(g, frame);
         g.setColor(scene.palette().of(Tint.GREY));
         g.draw(frame);
@@ -62,6 +68,31 @@ public record SeenPlan(
             write(g, caution, y, SMALL, words);
             y += Typeface.leading(SMALL);
         }
+    }
+
+    private double headHeight() {
+        return TITLE + headLines().size() * Typeface.leading(SIZE);
+    }
+
+    private List<String> headLines() {
+        return head.stream().flatMap(line -> wrapped(line, seenWidth).stream()).toList();
+    }
+
+    /** Broken after commas where it is wider. */
+    private static List<String> wrapped(String words, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : Typeface.printable(words).split(", ", -1)) {
+            String longer = line.isEmpty() ? word : line + ", " + word;
+            if (!line.isEmpty() && Typeface.width(longer, SIZE) > width) {
+                lines.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return lines;
     }
 
     private static void write(Graphics2D g, String words, double y, double size, double width) {
