@@ -28,10 +28,10 @@ public final class FactSheets {
 
     private static Optional<FactSheet> facts(Desk desk, Plan plan, String id) {
         AnswerFacts facts = new AnswerFacts(plan);
-        boolean proposal = desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent();
-        Optional<FactSheet> shown = proposal
-                ? new ProposalFacts(desk.review().get(), plan).find(id)
-                : facts.findCopper(id);
+        boolean proposal =
+                desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent();
+        Optional<FactSheet> shown =
+                proposal ? new ProposalFacts(desk.review().get(), plan).find(id) : facts.findCopper(id);
         return shown.or(() -> facts.findThing(id)).or(() -> new BuildingFacts(plan).find(id));
     }
 

@@ -3,6 +3,7 @@ package org.bondspan.viewer.pane;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +39,7 @@ final class MenuPane implements Pane {
     private final List<MenuItem> needSite = new ArrayList<>();
     private final List<MenuItem> needAnswer = new ArrayList<>();
     private final Menu levels = new Menu("_Level");
-    private final Map<Layer, CheckMenuItem> layers = new EnumMap<>(Layer.class);
+    private final Map<Layer, CheckMenuItem> layers = new LinkedHashMap<>();
     private final Map<Switch.What, CheckMenuItem> switches = new EnumMap<>(Switch.What.class);
     private final Map<CodeEdition, RadioMenuItem> editions = new EnumMap<>(CodeEdition.class);
     private final Map<Objective, RadioMenuItem> objectives = new EnumMap<>(Objective.class);
@@ -137,8 +138,13 @@ final class MenuPane implements Pane {
                 .addAll(
                         new SeparatorMenuItem(),
                         levels,
-                        Controls.item("menu-up", "Level _up", "Shortcut+Page Up", () -> actions.run(Looking.levelsUp(1))),
-                        Controls.item("menu-down", "Level _down", "Shortcut+Page Down", () -> actions.run(Looking.levelsUp(-1))),
+                        Controls.item(
+                                "menu-up", "Level _up", "Shortcut+Page Up", () -> actions.run(Looking.levelsUp(1))),
+                        Controls.item(
+                                "menu-down",
+                                "Level _down",
+                                "Shortcut+Page Down",
+                                () -> actions.run(Looking.levelsUp(-1))),
                         new SeparatorMenuItem(),
                         Controls.item("menu-nearer", "_Nearer", "Shortcut+Equals", () -> strip.zoom(1.25)),
                         Controls.item("menu-further", "Furthe_r off", "Shortcut+Minus", () -> strip.zoom(0.8)),
@@ -146,8 +152,11 @@ final class MenuPane implements Pane {
                         new SeparatorMenuItem(),
                         shown,
                         Controls.item("menu-words", "_Words on the plan", "Shortcut+L", strip::labels),
-                        Controls.item("menu-schedules", "Schedules _beside the plan", "F9", () -> actions.run(
-                                Looking.foldSchedules())),
+                        Controls.item(
+                                "menu-schedules",
+                                "Schedules _beside the plan",
+                                "F9",
+                                () -> actions.run(Looking.foldSchedules())),
                         Controls.item("menu-measure", "_Measure", "Shortcut+M", strip::measure),
                         Controls.item("menu-dark", "Li_ght or dark", "Shortcut+D", strip::dark));
         return sited(plan);

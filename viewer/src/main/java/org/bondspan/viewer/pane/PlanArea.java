@@ -50,8 +50,8 @@ final class PlanArea implements Pane {
         foot.setMaxWidth(Double.MAX_VALUE);
         setFootHeight(FOOT);
         area.heightProperty()
-                .addListener((height, before, now) ->
-                        setFootHeight(now.doubleValue() < ROOM_FOR_HINTS ? FOOT / 2 : FOOT));
+                .addListener(
+                        (height, before, now) -> setFootHeight(now.doubleValue() < ROOM_FOR_HINTS ? FOOT / 2 : FOOT));
         area.setTop(new VBox(strip.node(), message.node()));
         area.setBottom(foot);
         area.setMinWidth(300);

@@ -1,6 +1,7 @@
 package org.bondspan.viewer.pane;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,7 +39,7 @@ final class PlanStrip implements Pane {
     private final ToggleButton pin;
     private final ToggleButton measure;
     private final MenuButton layers = new MenuButton("L_ayers");
-    private final Map<Layer, CheckMenuItem> layerItems = new EnumMap<>(Layer.class);
+    private final Map<Layer, CheckMenuItem> layerItems = new LinkedHashMap<>();
     private final CheckMenuItem labels;
     private final ToggleButton dark;
     private boolean showing;
@@ -53,7 +54,10 @@ final class PlanStrip implements Pane {
         levelName.setMnemonicParsing(true);
         levelName.setLabelFor(level);
         addShowing(Showing.ANSWER, "Answer", "The plan of the answer (Ctrl+1)");
-        addShowing(Showing.PROPOSAL, "Proposal", "The opened proposal with what its review found, judged by the site file as drawn (Ctrl+2)");
+        addShowing(
+                Showing.PROPOSAL,
+                "Proposal",
+                "The opened proposal with what its review found, judged by the site file as drawn (Ctrl+2)");
         addShowing(
                 Showing.SIDE_BY_SIDE, "Side by side", "The pinned answer, or the proposal, beside the answer (Ctrl+3)");
         showingBox.getStyleClass().add("joined");
@@ -91,8 +95,7 @@ final class PlanStrip implements Pane {
         // Where there is little room, what menus and keys do as well gives way.
         row.widthProperty()
                 .addListener((width, before, now) -> Controls.present(nearer, now.doubleValue() > ROOM_FOR_ALL));
-        row.getChildren()
-                .addAll(levelName, level, showingBox, pin, Controls.spring(), measure, layers, nearer);
+        row.getChildren().addAll(levelName, level, showingBox, pin, Controls.spring(), measure, layers, nearer);
     }
 
     private void addShowing(Showing what, String name, String tip) {

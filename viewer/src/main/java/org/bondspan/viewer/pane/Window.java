@@ -89,7 +89,8 @@ public final class Window implements AutoCloseable {
         if (next.equals(desk)) {
             return;
         }
-        boolean moved = next.with(next.look().withCameras(desk.look().cameras())).equals(desk);
+        boolean moved =
+                next.with(next.look().withCameras(desk.look().cameras())).equals(desk);
         desk = next;
         if (moved) {
             // Panning and zooming ask for many desks a second, and nothing else changes with them.

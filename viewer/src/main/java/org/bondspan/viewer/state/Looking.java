@@ -21,7 +21,9 @@ public final class Looking {
             if (desk.look().level().equals(level)) {
                 return desk;
             }
-            boolean there = desk.plan().filter(plan -> plan.pictures().containsKey(level)).isPresent();
+            boolean there = desk.plan()
+                    .filter(plan -> plan.pictures().containsKey(level))
+                    .isPresent();
             return there
                     ? desk.with(levelOf(desk.look(), level))
                     : desk.saying(Message.trouble("There is no level " + level, List.of("Choose one above the plan.")));

@@ -23,7 +23,8 @@ final class Failures {
         }
         if (failure instanceof MissingPriceException missing) {
             return Message.trouble(
-                    "Prices are missing", String.valueOf(missing.getMessage()).lines().toList());
+                    "Prices are missing",
+                    String.valueOf(missing.getMessage()).lines().toList());
         }
         if (failure instanceof TooFineException || failure instanceof NothingFoundException) {
             return Message.trouble(title, List.of(sentence(failure)));

@@ -57,8 +57,6 @@ final class Solving {
         if (layout.status() == Status.IMPOSSIBLE || site.prices().isEmpty()) {
             return Optional.empty();
         }
-        return layout.cost()
-                .map(Cost::total)
-                .or(() -> TakeOffSite.findCost(site, layout));
+        return layout.cost().map(Cost::total).or(() -> TakeOffSite.findCost(site, layout));
     }
 }

@@ -218,9 +218,9 @@ class WindowTest {
         robot.type(KeyCode.F6).type(KeyCode.F6);
         await("the schedules have the keyboard", () -> holdsFocus("#schedules"));
         robot.type(KeyCode.F6);
-        await("the question has the keyboard", () -> robot.lookup("#may-carry-supervision")
-                .query()
-                .isFocused());
+        await(
+                "the question has the keyboard",
+                () -> robot.lookup("#may-carry-supervision").query().isFocused());
         robot.type(KeyCode.TAB);
         assertThat(robot.lookup("#may-carry-ring").query().isFocused()).isTrue();
         robot.press(KeyCode.CONTROL, KeyCode.K).release(KeyCode.K, KeyCode.CONTROL);
@@ -243,7 +243,9 @@ class WindowTest {
         export(robot, "menu-png", "seen.png", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
         export(robot, "menu-svg", "seen.svg", "<".getBytes(java.nio.charset.StandardCharsets.UTF_8));
         export(robot, "menu-pdf", "seen.pdf", "%PDF".getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        assertThat(Files.readString(directory.resolve("seen.svg"))).contains("19.98 lb").contains("Quillmarsh Depot");
+        assertThat(Files.readString(directory.resolve("seen.svg")))
+                .contains("19.98 lb")
+                .contains("Quillmarsh Depot");
     }
 
     @Test
