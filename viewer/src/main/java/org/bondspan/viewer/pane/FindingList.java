@@ -15,7 +15,6 @@ import org.bondspan.viewer.model.FindingRow;
 /** The findings with the numbers that they have on the plan. */
 final class FindingList {
     private final ListView<FindingRow> list = new ListView<>();
-    private List<FindingRow> rows = List.of();
     private boolean showing;
 
     FindingList(Consumer<String> chosen) {
@@ -33,16 +32,21 @@ final class FindingList {
         return list;
     }
 
-    void show(List<FindingRow> next, Optional<String> selected) {
+    /** Shows other findings, none selected. */
+    void show(List<FindingRow> rows) {
         showing = true;
-        if (!next.equals(rows)) {
-            rows = List.copyOf(next);
-            list.getItems().setAll(rows);
-        }
+        list.getItems().setAll(rows);
+        list.getSelectionModel().clearSelection();
+        showing = false;
+    }
+
+    /** Selects the first finding about that; stays on one that is about it already. */
+    void select(Optional<String> subject) {
+        showing = true;
         FindingRow current = list.getSelectionModel().getSelectedItem();
-        if (current == null || !selected.equals(Optional.of(current.subject()))) {
-            Optional<FindingRow> row = rows.stream()
-                    .filter(one -> selected.equals(Optional.of(one.subject())))
+        if (current == null ? subject.isPresent() : !subject.equals(Optional.of(current.subject()))) {
+            Optional<FindingRow> row = list.getItems().stream()
+                    .filter(one -> subject.equals(Optional.of(one.subject())))
                     .findFirst();
             row.ifPresentOrElse(
                     one -> {

@@ -22,7 +22,6 @@ import javafx.util.Callback;
 final class RowTable<R> {
     private final TableView<R> table = new TableView<>();
     private final Function<R, Optional<String>> idOf;
-    private List<R> rows = List.of();
     private boolean showing;
 
     /** @param chosen hears the id of a row that the user goes to */
@@ -109,19 +108,22 @@ final class RowTable<R> {
         }
     }
 
-    /** Shows rows and the selection; what is selected comes into view. */
-    void show(List<R> next, Optional<String> selected) {
+    /** Shows other rows, nothing selected. */
+    void show(List<R> rows) {
         showing = true;
-        if (!next.equals(rows)) {
-            rows = List.copyOf(next);
-            table.getItems().setAll(rows);
-            table.sort();
-        }
+        table.getItems().setAll(rows);
+        table.sort();
+        table.getSelectionModel().clearSelection();
+        showing = false;
+    }
+
+    /** Selects the row of that id, which comes into view; stays on a row that has that id already. */
+    void select(Optional<String> id) {
+        showing = true;
         R current = table.getSelectionModel().getSelectedItem();
-        boolean right = current != null && selected.equals(idOf.apply(current));
-        if (!right) {
+        if (current == null ? id.isPresent() : !id.equals(idOf.apply(current))) {
             Optional<R> row = table.getItems().stream()
-                    .filter(one -> selected.isPresent() && idOf.apply(one).equals(selected))
+                    .filter(one -> id.isPresent() && idOf.apply(one).equals(id))
                     .findFirst();
             row.ifPresentOrElse(
                     one -> {

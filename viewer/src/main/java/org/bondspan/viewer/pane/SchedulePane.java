@@ -15,8 +15,11 @@ import org.bondspan.viewer.model.Differences;
 import org.bondspan.viewer.model.FindingRow;
 import org.bondspan.viewer.model.MetalRow;
 import org.bondspan.viewer.model.ThingRow;
+import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
+import org.bondspan.viewer.state.Plan;
+import org.bondspan.viewer.state.Reviewed;
 import org.bondspan.viewer.state.Showing;
 
 /** The schedules beside the plan: conductors, findings, what is connected, metal, differences, cautions. */
@@ -33,6 +36,7 @@ final class SchedulePane implements Pane {
     private final Tab differenceTab;
     private Cautions shownCautions = new Cautions(List.of(), List.of());
     private Showing before = Showing.ANSWER;
+    private Source source = new Source(Optional.empty(), Optional.empty(), Optional.empty(), Showing.ANSWER);
 
     SchedulePane(Actions actions) {
         Consumer<String> reveal = id -> actions.run(Looking.reveal(id));
@@ -106,30 +110,46 @@ final class SchedulePane implements Pane {
         return tabs;
     }
 
+    /** What the rows are made from. */
+    private record Source(Optional<Plan> plan, Optional<Reviewed> review, Optional<Answer> pinned, Showing showing) {}
+
     @Override
     public void show(Desk desk) {
+        Source next = new Source(
+                desk.plan(), desk.review(), desk.pinned(), desk.look().showing());
+        if (!next.equals(source)) {
+            source = next;
+            fill(desk);
+        }
         Optional<String> selected = desk.look().selected();
-        List<ConductorRow> rows = ConductorRow.rows(desk);
-        List<FindingRow> found = FindingRow.rows(desk);
+        conductors.select(selected);
+        findings.select(selected);
+        things.select(selected);
+        metal.select(selected);
+        turnTo(desk);
+    }
+
+    private void fill(Desk desk) {
         boolean proposal = desk.look().showing() == Showing.PROPOSAL;
         conductors.rename(0, proposal ? "conductor" : "id", proposal ? 92 : 42);
         conductors.rename(1, proposal ? "proposed" : "size", proposal ? 92 : 76);
         conductors.rename(2, proposal ? "needed" : "kind", proposal ? 76 : 48);
-        conductors.show(rows, selected);
+        List<ConductorRow> rows = ConductorRow.rows(desk);
+        List<FindingRow> found = FindingRow.rows(desk);
+        conductors.show(rows);
         conductorTab.setText("Conductors " + rows.size());
-        findings.show(found, selected);
+        findings.show(found);
         findingTab.setText("Findings " + found.size());
-        things.show(ThingRow.rows(desk), selected);
-        metal.show(MetalRow.rows(desk), selected);
+        things.show(ThingRow.rows(desk));
+        metal.show(MetalRow.rows(desk));
         showDifferences(desk);
         showCautions(Cautions.of(desk));
-        turnTo(desk);
     }
 
     private void showDifferences(Desk desk) {
         boolean both = desk.pinned().isPresent() && desk.answer().isPresent();
         if (both) {
-            differences.show(Differences.rows(desk.pinned().get(), desk.answer().get()), Optional.empty());
+            differences.show(Differences.rows(desk.pinned().get(), desk.answer().get()));
         }
         if (both && !tabs.getTabs().contains(differenceTab)) {
             tabs.getTabs().add(2, differenceTab);
