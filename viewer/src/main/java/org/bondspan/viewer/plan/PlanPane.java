@@ -152,7 +152,8 @@ public final class PlanPane extends Region {
         }
         measured.show(scene.measured(), view, palette);
         scaleBar.show(ScaleBar.of(view, scene.unit()), palette);
-        scaleBar.relocate(20, getHeight() - 20);
+        scaleBar.setLayoutX(20);
+        scaleBar.setLayoutY(getHeight() - 16);
         focusFrame.setStroke(Tints.colour(palette, Tint.BONDING_JUMPER));
         focusFrame.setX(1.5);
         focusFrame.setY(1.5);

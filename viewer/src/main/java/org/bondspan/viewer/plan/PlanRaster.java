@@ -8,10 +8,13 @@ import java.awt.image.ColorModel;
 import java.awt.image.DataBufferInt;
 import java.awt.image.Raster;
 import java.awt.image.WritableRaster;
+import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.Item;
+import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.PlacedNote;
 import org.bondspan.sheet.plan.PlacedPlan;
 import org.bondspan.sheet.plan.PlanPainter;
 import org.bondspan.sheet.plan.PlanView;
@@ -21,7 +24,7 @@ import org.bondspan.site.PlanPoint;
 /** Paints what a camera sees of a picture into pixels, with the drawing code of the sheets. Any thread. */
 final class PlanRaster {
     /** Symbols and pens reach so far beyond their places, in pixels. */
-    private static final double REACH = 24;
+    private static final double REACH = 48;
 
     private static final int[] MASKS = {0x00FF0000, 0x0000FF00, 0x000000FF, 0xFF000000};
 
@@ -48,11 +51,32 @@ final class PlanRaster {
         g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         double scale = shot.outputScale() * Magnification.PIXELS_PER_POINT;
         g.scale(scale, scale);
-        Picture seen = new Picture(index.picture().level(), seen(shot.view()), List.of());
-        PlacedPlan plan = new PlacedPlan(seen, Magnification.inPoints(shot.view()), shot.notes(), 1, List.of());
-        new PlanPainter(g, shot.palette()).paint(plan, shot.layers(), Lettering.SIZE);
+        paint(g, shot, Magnification.inPoints(shot.view()));
         g.dispose();
         return image;
+    }
+
+    /** What lies below the thin lines, those, what lies above them with the words. */
+    private void paint(Graphics2D g, Shot shot, PlanView points) {
+        List<Item> below = new ArrayList<>();
+        List<Item> thin = new ArrayList<>();
+        List<Item> above = new ArrayList<>();
+        for (Item item : seen(shot.view())) {
+            if (!shot.layers().contains(item.layer())) {
+                continue;
+            }
+            boolean isAbove = item.layer().compareTo(Layer.ALLOWED_COPPER) > 0;
+            List<Item> lines = ThinLines.isThin(item) ? thin : below;
+            (isAbove ? above : lines).add(item);
+        }
+        PlanPainter painter = new PlanPainter(g, shot.palette());
+        painter.paint(plan(below, points, List.of()), shot.layers(), Lettering.SIZE);
+        ThinLines.paint(g, thin, points, shot.palette());
+        painter.paint(plan(above, points, shot.notes()), shot.layers(), Lettering.SIZE);
+    }
+
+    private PlacedPlan plan(List<Item> items, PlanView points, List<PlacedNote> notes) {
+        return new PlacedPlan(new Picture(index.picture().level(), items, List.of()), points, notes, 1, List.of());
     }
 
     /** What may show in a view, in the order of painting. */

@@ -1,5 +1,6 @@
 package org.bondspan.viewer.plan;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -67,7 +68,11 @@ final class SegmentIndex {
                 }
             }
         }
-        return found.stream().mapToObj(picture.items()::get).toList();
+        List<Item> near = new ArrayList<>(found.cardinality());
+        for (int i = found.nextSetBit(0); i >= 0; i = found.nextSetBit(i + 1)) {
+            near.add(picture.items().get(i));
+        }
+        return near;
     }
 
     private int column(long x) {
