@@ -48,7 +48,9 @@ final class Display {
                     started.countDown();
                 }
             });
-            return started.await(PATIENCE_SECONDS, TimeUnit.SECONDS) ? Optional.empty() : Optional.of(advice("no answer"));
+            return started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)
+                    ? Optional.empty()
+                    : Optional.of(advice("no answer"));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return Optional.of(advice("interrupted"));
@@ -66,7 +68,8 @@ final class Display {
     }
 
     private static String advice(String reason) {
-        String linux = " On Debian and Ubuntu it needs the packages libgtk-3-0 and libxtst6, and a display that answers.";
+        String linux =
+                " On Debian and Ubuntu it needs the packages libgtk-3-0 and libxtst6, and a display that answers.";
         return "JavaFX cannot open a window here (" + reason + ")." + (isLinux() ? linux : "");
     }
 }

@@ -18,8 +18,7 @@ public final class Launcher {
     /** No display, or a library is missing ({@code EX_UNAVAILABLE} of sysexits.h). */
     static final int UNAVAILABLE = 69;
 
-    private static final String HELP =
-            """
+    private static final String HELP = """
             Usage: %s
 
             Shows the interconnection with the least copper of a site on its plan, and why it is the least.
@@ -31,8 +30,7 @@ public final class Launcher {
               --snapshot FILE.png  write a picture of the window and end
               --help               print this and end
 
-            Exit codes: 0 done; 2 bad arguments or files; 69 no display, or a library is missing."""
-                    .formatted(StartOptions.USAGE);
+            Exit codes: 0 done; 2 bad arguments or files; 69 no display, or a library is missing.""".formatted(StartOptions.USAGE);
 
     /** Held, because loggers that nobody holds lose their level. It warns of starts from a class path, as ours is. */
     private static final Logger JAVAFX = Logger.getLogger("javafx");

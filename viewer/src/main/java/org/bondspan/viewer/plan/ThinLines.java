@@ -14,9 +14,9 @@ import org.bondspan.sheet.plan.Pen;
 import org.bondspan.sheet.plan.PlanView;
 
 /**
- * Paints the lines where copper may run, of which a floor can have tens of thousands, as the drawing code does, but each
- * straight line as such: Java2D has a way for lines that takes a quarter of the time of that for paths (measured with
- * 50,000 lines, JDK 17).
+ * Paints the lines where copper may run, of which a floor can have tens of thousands, as the drawing code does, but
+ * each straight line as such: Java2D has a way for lines that takes a quarter of the time of that for paths (measured
+ * with 50,000 lines, JDK 17).
  */
 final class ThinLines {
     private ThinLines() {}
@@ -42,8 +42,8 @@ final class ThinLines {
                 if (!run.pen().equals(last)) {
                     last = run.pen();
                     g.setColor(palette.of(last.tint()));
-                    g.setStroke(new BasicStroke(
-                            (float) last.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f));
+                    g.setStroke(
+                            new BasicStroke((float) last.width(), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f));
                 }
                 paint(g, view.of(run.places().get(0)), view.of(run.places().get(1)), wide);
             }

@@ -30,7 +30,10 @@ class LauncherTest {
     @Test
     void badArgumentsAreToldInOneLineWithExitCodeTwo() {
         assertThat(start("--colour", "red")).isEqualTo(2);
-        assertThat(err.toString(StandardCharsets.UTF_8).lines()).singleElement().asString().contains("--colour");
+        assertThat(err.toString(StandardCharsets.UTF_8).lines())
+                .singleElement()
+                .asString()
+                .contains("--colour");
         assertThat(out.size()).isZero();
     }
 }

@@ -42,7 +42,12 @@ final class PlanBenchmark {
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
             words = Lettering.place(raster, picture, rest, Drawn.ALL, Labels.SHOWN);
-            System.out.printf(Locale.ROOT, "%-14s %6.1f ms placing %d words%n", what, (System.nanoTime() - start) / 1e6, words.notes().size());
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-14s %6.1f ms placing %d words%n",
+                    what,
+                    (System.nanoTime() - start) / 1e6,
+                    words.notes().size());
         }
         int[] pixels = new int[(int) (WIDTH * HEIGHT)];
         for (int round = 0; round < 3; round++) {
@@ -50,7 +55,14 @@ final class PlanBenchmark {
             for (int i = 0; i < FRAMES; i++) {
                 PlanView view = path.apply(i / (FRAMES - 1.0)).view(WIDTH, HEIGHT);
                 long start = System.nanoTime();
-                raster.paint(new Shot(view, 1, Palette.LIGHT, Drawn.ALL, words.moved(view).notes()), pixels);
+                raster.paint(
+                        new Shot(
+                                view,
+                                1,
+                                Palette.LIGHT,
+                                Drawn.ALL,
+                                words.moved(view).notes()),
+                        pixels);
                 times[i] = (System.nanoTime() - start) / 1e6;
             }
             Arrays.sort(times);
