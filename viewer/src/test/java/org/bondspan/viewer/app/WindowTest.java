@@ -32,12 +32,12 @@ import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Showing;
 import org.bondspan.viewer.work.ManyRods;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
-import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 @ExtendWith({FxRequired.class, ApplicationExtension.class})
@@ -52,12 +52,12 @@ class WindowTest {
     private Settings settings;
     private final Chosen chosen = new Chosen();
 
-    @Start
-    void start(Stage unused) {
-        // One of its own: what it is set to would stay with the next test otherwise.
-        stage = new Stage();
+    /** On a stage of its own: what that is set to would stay with the next test otherwise. */
+    @BeforeEach
+    void start() {
         settings = Settings.read(directory.resolve("viewer.properties"));
-        window = BondspanViewer.open(stage, settings, chosen);
+        stage = onWindowThread(() -> new Stage());
+        window = onWindowThread(() -> BondspanViewer.open(stage, settings, chosen));
     }
 
     @AfterEach
@@ -158,7 +158,10 @@ class WindowTest {
         ListView<FindingRow> list = robot.lookup("#findings").queryListView();
         assertThat(list.getItems()).hasSize(10);
         assertThat(text(robot, "#verdict")).isEqualTo("Violates, 9 violations to mend");
-        assertThat(desk().review().orElseThrow().pictures().get("L1").notes())
+        assertThat(Optional.ofNullable(
+                                desk().review().orElseThrow().pictures().get("L1"))
+                        .orElseThrow()
+                        .notes())
                 .filteredOn(note -> note.kind() == org.bondspan.sheet.plan.Note.Kind.KEYNOTE)
                 .hasSize(10);
         FindingRow rebar = list.getItems().stream()
@@ -273,6 +276,10 @@ class WindowTest {
         assertThat(next.number("width")).contains(1100.0);
         assertThat(next.number("height")).contains(700.0);
         assertThat(next.palette()).isEqualTo(Palette.DARK);
+    }
+
+    private static <T> T onWindowThread(Callable<T> work) {
+        return WaitForAsyncUtils.waitForAsyncFx(TimeUnit.SECONDS.toMillis(PATIENCE_IN_SECONDS), work);
     }
 
     private void export(FxRobot robot, String item, String name, byte[] beginning) throws IOException {
