@@ -4,6 +4,7 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Group;
+import javafx.scene.effect.BlendMode;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.ArcTo;
 import javafx.scene.shape.ClosePath;
@@ -16,6 +17,11 @@ import javafx.scene.shape.StrokeLineJoin;
 
 /** Makes something stand out by shape: a broad translucent halo, and a dash in the colour of the paper upon it. */
 final class Highlight extends Group {
+    /** As a marker pen on paper: what lies below stays as it is; the dash tells it where colour does not. */
+    private static final Color ON_LIGHT = Color.web("#ffdb8f");
+
+    private static final Color ON_DARK = Color.web("#7a5212");
+
     private final Path halo = new Path();
     private final Path dash = new Path();
 
@@ -33,8 +39,10 @@ final class Highlight extends Group {
         dash.setVisible(dashWidth > 0);
     }
 
-    void show(Outline outline, Color ink, Color paper) {
-        halo.setStroke(ink);
+    void show(Outline outline, Color paper) {
+        boolean light = paper.getBrightness() > 0.5;
+        halo.setStroke(light ? ON_LIGHT : ON_DARK);
+        halo.setBlendMode(light ? BlendMode.MULTIPLY : BlendMode.SCREEN);
         dash.setStroke(paper);
         List<PathElement> lines = lines(outline.lines());
         List<PathElement> circles = new ArrayList<>();

@@ -34,8 +34,8 @@ public final class PlanPane extends Region {
 
     private final Backdrop backdrop = new Backdrop(this::settle);
     private final LabelPlacing labels = new LabelPlacing(this::requestLayout);
-    private final Highlight hover = new Highlight(12, 0.22, 0);
-    private final Highlight selection = new Highlight(12, 0.4, 2);
+    private final Highlight hover = new Highlight(12, 0.6, 0);
+    private final Highlight selection = new Highlight(14, 1, 2);
     private final MeasuredNode measured = new MeasuredNode();
     private final ScaleBarNode scaleBar = new ScaleBarNode();
     private final Rectangle focusFrame = new Rectangle();
@@ -59,7 +59,7 @@ public final class PlanPane extends Region {
         selection.setId("selection");
         focusFrame.setId("focus-frame");
         focusFrame.setFill(Color.TRANSPARENT);
-        focusFrame.setStrokeWidth(3);
+        focusFrame.setStrokeWidth(2);
         focusFrame.setMouseTransparent(true);
         focusFrame.visibleProperty().bind(focusedProperty());
         for (javafx.scene.Node layer : List.of(backdrop, hover, selection, measured, scaleBar, focusFrame)) {
@@ -154,20 +154,19 @@ public final class PlanPane extends Region {
         scaleBar.show(ScaleBar.of(view, scene.unit()), palette);
         scaleBar.setLayoutX(20);
         scaleBar.setLayoutY(getHeight() - 16);
-        focusFrame.setStroke(Tints.colour(palette, Tint.BONDING_JUMPER));
-        focusFrame.setX(1.5);
-        focusFrame.setY(1.5);
-        focusFrame.setWidth(Math.max(0, getWidth() - 3));
-        focusFrame.setHeight(Math.max(0, getHeight() - 3));
+        focusFrame.setStroke(Tints.colour(palette, Tint.GROUNDING_ELECTRODE_CONDUCTOR));
+        focusFrame.setX(1);
+        focusFrame.setY(1);
+        focusFrame.setWidth(Math.max(0, getWidth() - 2));
+        focusFrame.setHeight(Math.max(0, getHeight() - 2));
         settle();
     }
 
     private void layOutHighlights(PlanScene shown, Indexed of, PlanView view) {
-        Color ink = Tints.colour(shown.palette(), Tint.INK);
         Color paper = Tints.colour(shown.palette(), Tint.PAPER);
         Optional<String> apart = aimed.filter(id -> !shown.selected().equals(Optional.of(id)));
-        hover.show(Outline.of(apart.map(of::items).orElse(List.of()), view, shown.layers()), ink, paper);
-        selection.show(Outline.of(shown.selected().map(of::items).orElse(List.of()), view, shown.layers()), ink, paper);
+        hover.show(Outline.of(apart.map(of::items).orElse(List.of()), view, shown.layers()), paper);
+        selection.show(Outline.of(shown.selected().map(of::items).orElse(List.of()), view, shown.layers()), paper);
     }
 
     private void settle() {

@@ -158,8 +158,7 @@ class WindowTest {
         ListView<FindingRow> list = robot.lookup("#findings").queryListView();
         assertThat(list.getItems()).hasSize(10);
         assertThat(text(robot, "#verdict")).isEqualTo("Violates, 9 violations to mend");
-        assertThat(Optional.ofNullable(
-                                desk().review().orElseThrow().pictures().get("L1"))
+        assertThat(Optional.ofNullable(desk().review().orElseThrow().pictures().get("L1"))
                         .orElseThrow()
                         .notes())
                 .filteredOn(note -> note.kind() == org.bondspan.sheet.plan.Note.Kind.KEYNOTE)
