@@ -35,9 +35,7 @@ record Lettering(PlanView view, List<PlacedNote> notes) {
     private static final double SHORTEST = 20;
 
     /** The corner where the scale bar stands, in points. */
-    private static final double SCALE_BAR_WIDTH = 145;
 
-    private static final double SCALE_BAR_HEIGHT = 36;
 
     Lettering {
         notes = List.copyOf(notes);
@@ -56,11 +54,8 @@ record Lettering(PlanView view, List<PlacedNote> notes) {
                         .filter(item -> layers.contains(item.layer()))
                         .toList(),
                 List.of());
-        Rectangle2D frame = view.frame();
-        Rectangle2D scaleBar = new Rectangle2D.Double(
-                frame.getMinX(), frame.getMaxY() - SCALE_BAR_HEIGHT, SCALE_BAR_WIDTH, SCALE_BAR_HEIGHT);
-        PlacedPlan plan =
-                PlacedPlan.of(seen, view, worthSaying(picture, view, layers, labels), List.of(scaleBar), SIZE, 1);
+        Rectangle2D bar = Magnification.inPoints(ScaleBar.room(pixels.frame().getHeight()));
+        PlacedPlan plan = PlacedPlan.of(seen, view, worthSaying(picture, view, layers, labels), List.of(bar), SIZE, 1);
         return new Lettering(
                 view,
                 plan.notes().stream()

@@ -14,15 +14,19 @@ final class Magnification {
 
     /** The same view in points. */
     static PlanView inPoints(PlanView pixels) {
-        Rectangle2D frame = pixels.frame();
         return new PlanView(
-                new Rectangle2D.Double(
-                        frame.getX() / PIXELS_PER_POINT,
-                        frame.getY() / PIXELS_PER_POINT,
-                        frame.getWidth() / PIXELS_PER_POINT,
-                        frame.getHeight() / PIXELS_PER_POINT),
+                inPoints(pixels.frame()),
                 pixels.pointsPerNanometre() / PIXELS_PER_POINT,
                 pixels.centreX(),
                 pixels.centreY());
+    }
+
+    /** The same rectangle in points. */
+    static Rectangle2D inPoints(Rectangle2D pixels) {
+        return new Rectangle2D.Double(
+                pixels.getX() / PIXELS_PER_POINT,
+                pixels.getY() / PIXELS_PER_POINT,
+                pixels.getWidth() / PIXELS_PER_POINT,
+                pixels.getHeight() / PIXELS_PER_POINT);
     }
 }

@@ -1,5 +1,6 @@
 package org.bondspan.viewer.plan;
 
+import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
 import org.bondspan.sheet.plan.PlanView;
 import org.bondspan.units.LengthUnit;
@@ -13,7 +14,14 @@ import org.bondspan.units.Numbers;
  */
 record ScaleBar(double pixels, String words) {
     private static final double LONGEST = 160;
+    private static final double LEFT = 20;
+    private static final double HIGH = 46;
     private static final int[] STEPS = {5, 2, 1};
+
+    /** What it may take up in a pane of that height, in pixels; no words stand there. */
+    static Rectangle2D room(double paneHeight) {
+        return new Rectangle2D.Double(0, paneHeight - HIGH, LEFT + LONGEST + LEFT, HIGH);
+    }
 
     /** The longest bar of 1, 2 or 5 times a power of ten that is at most 160 pixels. */
     static ScaleBar of(PlanView view, LengthUnit unit) {

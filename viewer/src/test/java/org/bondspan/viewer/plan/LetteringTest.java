@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -64,6 +65,15 @@ class LetteringTest {
                 .notes()
                 .size();
         assertThat(small).isPositive().isLessThan(large / 4);
+    }
+
+    @Test
+    void noWordsStandOnTheScaleBar() {
+        Picture picture = LargePlan.of(4_000, 7);
+        PlanView seen = Camera.around(picture.bounds()).zoomed(3).view(800, 500);
+        Rectangle2D bar = Magnification.inPoints(ScaleBar.room(500));
+        List<PlacedNote> notes = place(picture, seen, Drawn.ALL, Labels.SHOWN).notes();
+        assertThat(notes).isNotEmpty().noneMatch(note -> note.box().intersects(bar));
     }
 
     @Test
