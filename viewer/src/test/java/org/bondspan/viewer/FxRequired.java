@@ -45,7 +45,7 @@ public final class FxRequired implements ExecutionCondition {
 
         private static Optional<String> ask() {
             Optional<String> obstacle = probe();
-            obstacle.ifPresent(reason -> System.out.println("TESTS OF THE WINDOW SKIPPED: " + reason + ADVICE));
+            obstacle.ifPresent(reason -> System.out.println("TESTS OF THE WINDOW CANNOT RUN: " + reason + ADVICE));
             return obstacle;
         }
     }
@@ -74,6 +74,7 @@ public final class FxRequired implements ExecutionCondition {
         while (deepest.getCause() != null) {
             deepest = deepest.getCause();
         }
-        return deepest.toString().lines().findFirst().orElseThrow();
+        // without the list of folders in which the library was sought
+        return deepest.toString().replaceFirst("(?s)( in java.library.path|\\R).*", "");
     }
 }

@@ -5,8 +5,10 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
 import javafx.scene.text.Text;
 
@@ -41,21 +43,25 @@ final class Display {
 
     /** JavaFX prints stack traces where it fails; the caller keeps them off. */
     private static Optional<String> start() {
-        CountDownLatch started = new CountDownLatch(1);
+        CompletableFuture<Double> width = new CompletableFuture<>();
         try {
-            Platform.startup(() -> {
-                if (new Text("A").getLayoutBounds().getWidth() > 0) {
-                    started.countDown();
-                }
-            });
-            return started.await(PATIENCE_SECONDS, TimeUnit.SECONDS)
-                    ? Optional.empty()
-                    : Optional.of(advice("no answer"));
+            Platform.startup(() -> measureText(width));
+            return width.get(PATIENCE_SECONDS, TimeUnit.SECONDS) > 0 ? Optional.empty() : Optional.of(advice("no font"));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return Optional.of(advice("interrupted"));
-        } catch (RuntimeException | LinkageError e) {
+        } catch (TimeoutException e) {
+            return Optional.of(advice("no answer"));
+        } catch (ExecutionException | RuntimeException | LinkageError e) {
             return Optional.of(advice(reason(e)));
+        }
+    }
+
+    private static void measureText(CompletableFuture<Double> width) {
+        try {
+            width.complete(new Text("A").getLayoutBounds().getWidth());
+        } catch (RuntimeException | LinkageError e) {
+            width.completeExceptionally(e);
         }
     }
 
@@ -64,7 +70,8 @@ final class Display {
         while (deepest.getCause() != null) {
             deepest = deepest.getCause();
         }
-        return String.valueOf(deepest.getMessage()).lines().findFirst().orElse("no reason given");
+        // without the list of folders in which a library was sought
+        return String.valueOf(deepest.getMessage()).replaceFirst("(?s)( in java.library.path|\\R).*", "");
     }
 
     private static String advice(String reason) {

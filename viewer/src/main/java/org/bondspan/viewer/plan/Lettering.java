@@ -34,9 +34,6 @@ record Lettering(PlanView view, List<PlacedNote> notes) {
     /** A line shorter than this on the screen has no words; in points. */
     private static final double SHORTEST = 20;
 
-    /** The corner where the scale bar stands, in points. */
-
-
     Lettering {
         notes = List.copyOf(notes);
     }

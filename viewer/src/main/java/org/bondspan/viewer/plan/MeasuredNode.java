@@ -8,6 +8,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Rectangle;
+import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import org.bondspan.sheet.plan.Palette;
@@ -31,9 +32,9 @@ final class MeasuredNode extends Group {
         Color ink = Tints.colour(palette, Tint.INK);
         Color paper = Tints.colour(palette, Tint.PAPER);
         for (Measured distance : distances) {
-            for (Line2D piece : Outline.pieces(distance.places(), view)) {
-                addLine(piece, distance.way(), ink, paper);
-            }
+            List<Line2D> pieces = Outline.pieces(distance.places(), view);
+            pieces.forEach(piece -> getChildren().add(line(piece, paper, 5)));
+            pieces.forEach(piece -> addLine(piece, distance.way(), ink));
             addRing(view.of(distance.places().get(0)), ink);
             addRing(view.of(distance.places().get(distance.places().size() - 1)), ink);
             if (!distance.words().isEmpty()) {
@@ -42,13 +43,13 @@ final class MeasuredNode extends Group {
         }
     }
 
-    private void addLine(Line2D piece, Measured.Way way, Color ink, Color paper) {
-        Line under = line(piece, paper, 5);
-        Line over = line(piece, ink, 2);
+    private void addLine(Line2D piece, Measured.Way way, Color ink) {
+        Line line = line(piece, ink, 2);
         if (way == Measured.Way.STRAIGHT) {
-            over.getStrokeDashArray().addAll(3.0, 4.0);
+            line.setStrokeLineCap(StrokeLineCap.BUTT);
+            line.getStrokeDashArray().addAll(3.0, 4.0);
         }
-        getChildren().addAll(under, over);
+        getChildren().add(line);
     }
 
     private static Line line(Line2D piece, Color colour, double width) {
