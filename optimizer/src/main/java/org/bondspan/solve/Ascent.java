@@ -113,7 +113,19 @@ final class Ascent {
             }
         }
         // Leaves with a choice of landings are met where nothing can go on from; what waits for them is not done.
-        leaves.stream().forEach(leaf -> digRound(alone(leaf), new BitSet()));
+        leaves.stream().filter(this::waitsForChoice).forEach(leaf -> digRound(alone(leaf), new BitSet()));
+    }
+
+    private boolean waitsForChoice(int leaf) {
+        BitSet met = new BitSet();
+        int head = heads.find(leaf);
+        met.or(group[head]);
+        while (waitsFor[head] >= 0) {
+            head = heads.find(waitsFor[head]);
+            met.or(group[head]);
+        }
+        met.clear(leaf);
+        return met.stream().anyMatch(other -> landing[other].length > 1);
     }
 
     private static BitSet alone(int leaf) {

@@ -20,10 +20,17 @@ final class Bound {
     private long outside;
     private Moat[] inside = new Moat[0];
     private long[] wayFromRoot = new long[0];
+    /** By node, as far as it has been asked for: what a tree weighs at least beyond the side that hangs there. */
+    private final long[] rest;
+
+    private final int[] roundOfRest;
+    private int round;
 
     Bound(Core core, Moats moats) {
         this.core = core;
         this.moats = moats;
+        rest = new long[core.nodes()];
+        roundOfRest = new int[core.nodes()];
     }
 
     /** Sets the weight of the known tree. */
@@ -33,6 +40,7 @@ final class Bound {
 
     /** Prepares for states of one side, which is without the root. */
     void begin(int side) {
+        round++;
         wayFromRoot = moats.waysFromRoot(core.need().floor(side, core.root()));
         outside = moats.rootLanding();
         List<Moat> within = new ArrayList<>();
@@ -48,10 +56,18 @@ final class Bound {
 
     /** Whether a side that hangs at a node at this weight is in no tree as light as the known one. */
     boolean isBeyond(long weight, int node) {
-        long least = weight + outside + wayFromRoot[node];
+        if (roundOfRest[node] != round) {
+            roundOfRest[node] = round;
+            rest[node] = restAt(node);
+        }
+        return weight + rest[node] > known;
+    }
+
+    private long restAt(int node) {
+        long least = outside + wayFromRoot[node];
         for (Moat moat : inside) {
             least += moat.depth(node);
         }
-        return least > known;
+        return least;
     }
 }

@@ -21,7 +21,7 @@ final class Core {
     private final int[] edgeEnds;
     private final int[] stretchOf;
     private final int[] arcOf;
-    private final int[] twinOf;
+    private final int[] twin;
     private final long[][] arcWeight;
     private final long[][] arcExtent;
     private final int root;
@@ -56,7 +56,7 @@ final class Core {
         arcExtent = new long[need.grades()][arcs];
         stretchOf = new int[arcs / 2];
         arcOf = new int[arcs / 2];
-        twinOf = new int[arcs / 2];
+        twin = new int[arcs];
         fill(graph, number);
         root = chooseRoot();
         landings = new LandingIndex(nodes, this.leaves);
@@ -74,6 +74,8 @@ final class Core {
             edgeEnds[2 * edge] = a;
             edgeEnds[2 * edge + 1] = b;
             stretchOf[edge] = graph.stretch(arc);
+            twin[place[a]] = place[b];
+            twin[place[b]] = place[a];
             put(place[a]++, b, edge, graph.pool());
             put(place[b]++, a, edge, graph.pool());
             edge++;
@@ -83,7 +85,6 @@ final class Core {
     private void put(int arc, int end, int edge, StretchPool pool) {
         arcEnd[arc] = end;
         arcEdge[arc] = edge;
-        twinOf[edge] = arcOf[edge];
         arcOf[edge] = arc;
         for (int grade = 0; grade < arcWeight.length; grade++) {
             arcWeight[grade][arc] = pool.weight(stretchOf[edge], grade);
@@ -181,8 +182,7 @@ final class Core {
 
     /** The other arc of the same edge. */
     int twin(int arc) {
-        int one = arcOf[arcEdge[arc]];
-        return one == arc ? twinOf[arcEdge[arc]] : one;
+        return twin[arc];
     }
 
     /** Weight of an edge at a grade, below 0 where it cannot be met. */
@@ -197,8 +197,7 @@ final class Core {
 
     /** Node from which an arc leads. */
     int arcStart(int arc) {
-        int edge = arcEdge[arc];
-        return edgeEnds[2 * edge] == arcEnd[arc] ? edgeEnds[2 * edge + 1] : edgeEnds[2 * edge];
+        return arcEnd[twin[arc]];
     }
 
     int firstArc(int node) {

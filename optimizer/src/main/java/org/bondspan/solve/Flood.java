@@ -3,56 +3,89 @@ package org.bondspan.solve;
 import java.util.Arrays;
 import java.util.function.IntPredicate;
 
-/** What can be reached from a node, breadth first, and how. Frozen. */
+/** Searches breadth first for ways from a node to leaves, one search after the other on the same arrays. */
 final class Flood {
 
-    private final int[] order;
+    private final Core core;
+    private final int[] seen;
     private final int[] arcTo;
+    private final int[] queue;
+    private int now;
+
+    Flood(Core core) {
+        this.core = core;
+        seen = new int[core.nodes()];
+        arcTo = new int[core.nodes()];
+        queue = new int[core.nodes()];
+    }
 
     /**
+     * Ways to leaves that were looked for.
+     *
+     * @param touch by leaf: the landing that was reached first, or -1
+     * @param arcs by leaf: those of the way there, the last one first
+     */
+    record Ways(int[] touch, int[][] arcs) {}
+
+    /**
+     * Goes on until all leaves that are looked for have been reached, or everything that can be.
+     *
      * @param arcWeight arcs below 0 are closed
      * @param isClosed nodes that are not entered; the start is not one of them
+     * @param leaves those that are looked for, as a side
      */
-    Flood(Core core, int start, long[] arcWeight, IntPredicate isClosed) {
-        order = new int[core.nodes()];
-        arcTo = new int[core.nodes()];
-        Arrays.fill(order, -1);
-        int[] queue = new int[core.nodes()];
+    Ways from(int start, long[] arcWeight, IntPredicate isClosed, int leaves) {
+        int[] touch = new int[core.leaves()];
+        Arrays.fill(touch, -1);
+        now++;
         int to = 0;
-        order[start] = 0;
-        arcTo[start] = -1;
-        queue[to++] = start;
-        for (int at = 0; at < to; at++) {
+        int left = see(start, -1, to++, touch, leaves);
+        for (int at = 0; at < to && left != 0; at++) {
             int node = queue[at];
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
                 int end = core.arcEnd(arc);
-                if (order[end] < 0 && arcWeight[arc] >= 0 && !isClosed.test(end)) {
-                    order[end] = to;
-                    arcTo[end] = arc;
-                    queue[to++] = end;
+                if (seen[end] != now && arcWeight[arc] >= 0 && !isClosed.test(end)) {
+                    left = see(end, arc, to++, touch, left);
                 }
             }
         }
+        int[][] arcs = new int[touch.length][];
+        Arrays.setAll(arcs, leaf -> touch[leaf] < 0 ? new int[0] : arcsTo(touch[leaf]));
+        return new Ways(touch, arcs);
     }
 
-    boolean reaches(int node) {
-        return order[node] >= 0;
-    }
-
-    /** Arc by which a node was reached, -1 at the start. */
-    int arcTo(int node) {
-        return arcTo[node];
-    }
-
-    /** Landing of a leaf that was reached first, or -1. */
-    int firstReached(Leaf leaf) {
-        int first = -1;
-        for (int i = 0; i < leaf.size(); i++) {
-            int node = leaf.node(i);
-            if (order[node] >= 0 && (first < 0 || order[node] < order[first])) {
-                first = node;
+    /** Returns the leaves that are still looked for. */
+    private int see(int node, int byArc, int place, int[] touch, int leaves) {
+        seen[node] = now;
+        arcTo[node] = byArc;
+        queue[place] = node;
+        int left = leaves;
+        LandingIndex at = core.landings();
+        for (int i = at.first(node); i < at.first(node + 1); i++) {
+            if ((left >>> at.leaf(i) & 1) == 1) {
+                touch[at.leaf(i)] = node;
+                left &= ~(1 << at.leaf(i));
             }
         }
-        return first;
+        return left;
+    }
+
+    private int[] arcsTo(int node) {
+        int length = 0;
+        for (int at = node; arcTo[at] >= 0; at = core.arcStart(arcTo[at])) {
+            length++;
+        }
+        int[] arcs = new int[length];
+        int at = node;
+        for (int i = 0; i < length; i++) {
+            arcs[i] = arcTo[at];
+            at = core.arcStart(arcTo[at]);
+        }
+        return arcs;
+    }
+
+    /** Whether the last search came to a node. */
+    boolean reached(int node) {
+        return seen[node] == now;
     }
 }

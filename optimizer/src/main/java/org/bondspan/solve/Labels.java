@@ -5,32 +5,32 @@ import java.util.Arrays;
 /** Best cost found so far at each node, with the arc that led there; cleared in no time. */
 final class Labels {
 
-    private final int[] round;
+    /** By node: twice the round in which it got its label, and 1 more once it is settled. */
+    private final int[] mark;
+
     private final long[] weight;
     private final long[] extent;
     private final int[] arc;
-    private final int[] settled;
     private int[] touched = new int[64];
     private int touchedCount;
     private int now;
 
     Labels(int nodes) {
-        round = new int[nodes];
-        settled = new int[nodes];
+        mark = new int[nodes];
         weight = new long[nodes];
         extent = new long[nodes];
         arc = new int[nodes];
     }
 
     void clear() {
-        now++;
+        now += 2;
         touchedCount = 0;
     }
 
     /** Takes a cost for a node if it is the best so far. */
     boolean offer(int node, long w, long x, int byArc) {
-        if (round[node] != now) {
-            round[node] = now;
+        if (mark[node] < now) {
+            mark[node] = now;
             if (touchedCount == touched.length) {
                 touched = Arrays.copyOf(touched, 2 * touchedCount);
             }
@@ -63,12 +63,19 @@ final class Labels {
         return arc[node];
     }
 
+    /** Whether a cost would be the best so far at a node; never where it is settled. */
+    boolean isBetter(int node, long w, long x) {
+        int then = mark[node];
+        return then < now || (then == now && (w < weight[node] || (w == weight[node] && x < extent[node])));
+    }
+
+    /** Ends the search for the best cost at a node that has a label. */
     void settle(int node) {
-        settled[node] = now;
+        mark[node] = now + 1;
     }
 
     boolean isSettled(int node) {
-        return settled[node] == now;
+        return mark[node] > now;
     }
 
     /** Number of nodes that have a label. */

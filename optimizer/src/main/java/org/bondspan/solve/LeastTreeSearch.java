@@ -80,7 +80,7 @@ final class LeastTreeSearch {
 
     /**
      * Among trees not much heavier than the lower bound first: what is found there is least, and nothing else needs to
-     * be looked at.
+     * be looked at. A limit that is almost what is known is not worth a search of its own.
      */
     private Optional<CoreTree> findTreeByLimits() {
         long known = best.orElseThrow().cost().weight();
@@ -88,7 +88,7 @@ final class LeastTreeSearch {
         raise(moats.lowerBound());
         long above = 1 + moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT);
         boolean isDeep = isFew();
-        while (core.edges() > SMALL && moats.lowerBound() + above < known) {
+        while (core.edges() > SMALL && moats.lowerBound() + above + above / 2 < known) {
             long limit = moats.lowerBound() + above;
             Optional<CoreTree> tree = findTreeIn(moats, limit, new Cost(limit + 1, 0));
             if (tree.isPresent()) {

@@ -32,7 +32,9 @@ final class Separator {
     private final int[] touches;
     private final int[] touchRound;
     private final Bypass bypass;
-    private final Map<Source, Flood> floods = new HashMap<>();
+    private final Flood flood;
+    private final Map<Source, Flood.Ways> dryWays = new HashMap<>();
+    private int within;
     private int[] needed = new int[0];
     private long[] open = new long[0];
     private int now;
@@ -47,10 +49,12 @@ final class Separator {
         touches = new int[core.nodes()];
         touchRound = new int[core.nodes()];
         bypass = new Bypass(core, labels, this);
+        flood = new Flood(core);
     }
 
     /** Starts with nothing settled; returns whether the leaves that matter can be joined at all. */
-    boolean begin(int within, int grade) {
+    boolean begin(int leavesWithin, int grade) {
+        within = leavesWithin;
         needed = new int[Integer.bitCount(within)];
         int count = 0;
         for (int left = within; left != 0; left &= left - 1) {
@@ -59,7 +63,7 @@ final class Separator {
         open = core.arcWeights(grade);
         Leaf first = fewestLandings();
         for (int i = 0; i < first.size(); i++) {
-            if (joinsAll(first.node(i), dryFlood(first.node(i), grade))) {
+            if (joinsAll(first.node(i), dryWays(first.node(i), grade))) {
                 return true;
             }
         }
@@ -90,10 +94,11 @@ final class Separator {
         return fewest;
     }
 
-    /** Where nothing is settled yet the same floods serve again and again. */
-    private Flood dryFlood(int start, int grade) {
-        return floods.computeIfAbsent(
-                new Source(start, grade), source -> new Flood(core, start, core.arcWeights(grade), node -> false));
+    /** Where nothing is settled yet the same ways serve again and again. */
+    private Flood.Ways dryWays(int start, int grade) {
+        return dryWays.computeIfAbsent(
+                new Source(start, grade),
+                source -> flood.from(start, core.arcWeights(grade), node -> false, core.everything()));
     }
 
     /** A new witness from scratch: in the piece of some landing of a leaf. */
@@ -104,12 +109,12 @@ final class Separator {
             }
         }
         Leaf first = fewestLandings();
-        Flood flood = null;
+        boolean isFirst = true;
         for (int i = 0; i < first.size(); i++) {
             int start = first.node(i);
-            if (!labels.isSettled(start) && (flood == null || !flood.reaches(start))) {
-                flood = new Flood(core, start, open, labels::isSettled);
-                if (joinsAll(start, flood)) {
+            if (!labels.isSettled(start) && (isFirst || !flood.reached(start))) {
+                isFirst = false;
+                if (joinsAll(start, flood.from(start, open, labels::isSettled, within))) {
                     return true;
                 }
             }
@@ -126,17 +131,17 @@ final class Separator {
         return false;
     }
 
-    private boolean joinsAll(int start, Flood flood) {
+    private boolean joinsAll(int start, Flood.Ways ways) {
         now++;
         enter(start);
         for (int leaf : needed) {
-            int touch = flood.firstReached(core.leaf(leaf));
+            int touch = ways.touch()[leaf];
             if (touch < 0) {
                 return false;
             }
-            for (int at = touch; flood.arcTo(at) >= 0; at = core.arcStart(flood.arcTo(at))) {
-                enter(at);
-                link(core.arcEdge(flood.arcTo(at)));
+            for (int arc : ways.arcs()[leaf]) {
+                enter(core.arcEnd(arc));
+                link(core.arcEdge(arc));
             }
             touches[touch] = touchesAt(touch) + 1;
             touchRound[touch] = now;

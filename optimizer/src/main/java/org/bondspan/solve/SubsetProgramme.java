@@ -125,11 +125,13 @@ final class SubsetProgramme {
     private void send(int side) {
         keptCount = 0;
         heap.clear();
+        bound.ifPresent(b -> b.begin(side));
         for (int i = 0; i < labels.touchedCount(); i++) {
             int node = labels.touched(i);
-            heap.add(labels.weight(node), labels.extent(node), node);
+            if (isWithinBound(labels.weight(node), node)) {
+                heap.add(labels.weight(node), labels.extent(node), node);
+            }
         }
-        bound.ifPresent(b -> b.begin(side));
         int within = separator.isPresent() ? core.need().within(side) : 0;
         if (within == 0) {
             settle(side, Optional.empty());
@@ -157,19 +159,20 @@ final class SubsetProgramme {
             }
             labels.settle(node);
             meter.spend(1);
-            boolean beyond = bound.isPresent() && bound.get().isBeyond(weight, node);
             if (!parted && parting.isPresent() && !parting.get().settle(node)) {
                 parted = true;
                 partedWeight = weight + core.tapWeight();
                 partedLength = extent / Cost.TAPS;
             }
-            if (!beyond) {
-                keep(node);
-                if (isFree || restriction.allows(node, side)) {
-                    relax(node, weight, extent, grade);
-                }
+            keep(node);
+            if (isFree || restriction.allows(node, side)) {
+                relax(node, weight, extent, grade);
             }
         }
+    }
+
+    private boolean isWithinBound(long weight, int node) {
+        return bound.isEmpty() || !bound.get().isBeyond(weight, node);
     }
 
     private void keep(int node) {
@@ -184,12 +187,10 @@ final class SubsetProgramme {
         long[] arcExtent = core.arcExtents(grade);
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
             int end = core.arcEnd(arc);
-            if (arcWeight[arc] < 0 || labels.isSettled(end)) {
-                continue;
-            }
             long w = weight + arcWeight[arc];
             long x = extent + arcExtent[arc];
-            if (labels.offer(end, w, x, arc)) {
+            if (arcWeight[arc] >= 0 && labels.isBetter(end, w, x) && isWithinBound(w, end)) {
+                labels.offer(end, w, x, arc);
                 heap.add(w, x, end);
             }
         }
