@@ -12,9 +12,6 @@ import java.util.stream.Stream;
  */
 final class CoreSolver {
 
-    /** Up to so many leaves the exact search needs no good tree to start with. */
-    private static final int FEW = 16;
-
     /** Up to so many leaves the exact search goes on to its end. */
     private static final int SEVERAL = 24;
 
@@ -39,7 +36,7 @@ final class CoreSolver {
 
     CoreAnswer solve() {
         boolean isNarrow = core.need().isNarrow();
-        Optional<CoreTree> first = isNarrow && core.leaves() <= FEW ? Optional.empty() : findGoodTree();
+        Optional<CoreTree> first = isNarrow && core.leaves() <= LeastTreeSearch.FEW ? Optional.empty() : findGoodTree();
         if (!isNarrow) {
             return unproven(first, 0, Outcome.Ending.TERMINALS);
         }

@@ -23,10 +23,11 @@ final class LeastTreeSearch {
     private static final int SMALL = 1000;
 
     /**
-     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first limit is wide,
-     * the bound is not deepened, and what no tree within the limit can use is left to the bound, not taken out before.
+     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first tree is taken as
+     * it is, the first limit is wide, the bound is not deepened, and what no tree within the limit can use is left to
+     * the bound, not taken out before.
      */
-    private static final int FEW = 12;
+    static final int FEW = 20;
 
     /** The first limit lies above the lower bound by this part of it. */
     private static final int WIDE_LIMIT = 12;
