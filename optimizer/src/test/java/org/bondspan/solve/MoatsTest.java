@@ -19,12 +19,10 @@ class MoatsTest {
     void neverBoundMoreThanTheLeastTreeNorCutOffItsEdges(long seed) {
         Sketch sketch = GridSketch.rich(seed, 5 + (int) (seed % 8), 3 + (int) (seed % 5), 1 + (int) (seed / 5 % 4));
         Cores.findCore(sketch)
-                .ifPresent(core -> new LeastTreeSearch(core, Shortcuts.NONE, Meter.of(Limits.none()), Optional.empty())
-                        .findTree()
-                        .ifPresent(tree -> {
-                            check(core, tree, Moats.of(core));
-                            check(core, tree, Moats.of(core).deeper(core, 3));
-                        }));
+                .ifPresent(core -> plainly(core).ifPresent(tree -> {
+                    check(core, tree, Moats.of(core));
+                    check(core, tree, Moats.of(core).deeper(core, 3));
+                }));
     }
 
     private static void check(Core core, CoreTree tree, Moats moats) {
@@ -35,6 +33,25 @@ class MoatsTest {
             assertThat(moats.lowerBound() + detours[tree.edge(i)]).isLessThanOrEqualTo(weight);
         }
         checkStates(core, tree, moats);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void neverLeaveOutWhatALeastTreeUses(long seed) {
+        Sketch sketch = GridSketch.rich(seed, 6 + (int) (seed % 9), 3 + (int) (seed % 5), 1 + (int) (seed / 5 % 4));
+        Cores.findCore(sketch)
+                .ifPresent(core -> plainly(core).ifPresent(tree -> {
+                    Moats moats = Moats.of(core);
+                    SubCore part =
+                            new Narrowing(core, moats).part(tree.cost().weight());
+                    CoreTree inPart = plainly(part.core()).orElseThrow();
+                    assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
+                    checkStates(part.core(), inPart, moats.within(part.core()));
+                }));
+    }
+
+    private static Optional<CoreTree> plainly(Core core) {
+        return new LeastTreeSearch(core, Shortcuts.NONE, Meter.of(Limits.none()), Optional.empty()).findTree();
     }
 
     /** What hangs at a node of the least tree, or at the far end of the stretch that leaves it, is a state of it. */
