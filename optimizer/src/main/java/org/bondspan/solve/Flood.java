@@ -19,13 +19,26 @@ final class Flood {
         queue = new int[core.nodes()];
     }
 
-    /**
-     * Ways to leaves that were looked for.
-     *
-     * @param touch by leaf: the landing that was reached first, or -1
-     * @param arcs by leaf: those of the way there, the last one first
-     */
-    record Ways(int[] touch, int[][] arcs) {}
+    /** Ways to the leaves that were looked for. Frozen. */
+    static final class Ways {
+        private final int[] touch;
+        private final int[][] arcs;
+
+        private Ways(int[] touch, int[][] arcs) {
+            this.touch = touch;
+            this.arcs = arcs;
+        }
+
+        /** Landing of a leaf that was reached first, or -1. */
+        int touch(int leaf) {
+            return touch[leaf];
+        }
+
+        /** Arcs of the way to a leaf, the last one first. The array is not to be changed. */
+        int[] arcs(int leaf) {
+            return arcs[leaf];
+        }
+    }
 
     /**
      * Goes on until all leaves that are looked for have been reached, or everything that can be.

@@ -135,11 +135,11 @@ final class Separator {
         now++;
         enter(start);
         for (int leaf : needed) {
-            int touch = ways.touch()[leaf];
+            int touch = ways.touch(leaf);
             if (touch < 0) {
                 return false;
             }
-            for (int arc : ways.arcs()[leaf]) {
+            for (int arc : ways.arcs(leaf)) {
                 enter(core.arcEnd(arc));
                 link(core.arcEdge(arc));
             }

@@ -12,7 +12,7 @@ final class LargeFootprint {
 
     /** 100,000 nodes with 8, 10 and 12 terminals, several seeds. */
     static void runHundredThousand(Report report) {
-        ResultTable table = table("Large footprint: 100,000 nodes, seconds");
+        ResultTable table = table("Large footprint: 100,000 nodes, seconds of processor time");
         SiteRun.of(SyntheticSite.text(99, FEET, 20_000, 8), 5);
         for (int terminals : new int[] {8, 10, 12}) {
             List<Double> seconds = new ArrayList<>();
@@ -32,7 +32,7 @@ final class LargeFootprint {
 
     /** 1,000,000 nodes with 6 and 8 terminals. */
     static void runMillion(Report report) {
-        ResultTable table = table("Large footprint: 1,000,000 nodes, seconds");
+        ResultTable table = table("Large footprint: 1,000,000 nodes, seconds of processor time");
         SiteRun.of(SyntheticSite.text(99, FEET, 20_000, 8), 5);
         for (int terminals : new int[] {6, 8}) {
             for (long seed = 0; seed < 2; seed++) {
@@ -46,7 +46,7 @@ final class LargeFootprint {
     /** Sizes from 5,000 to 500,000 nodes with 8 terminals; 5 to 12 terminals on 50,000 nodes. */
     static void runGrowth(Report report) {
         SiteRun.of(SyntheticSite.text(99, FEET, 20_000, 8), 5);
-        ResultTable table = table("Growth, seconds");
+        ResultTable table = table("Growth, seconds of processor time");
         List<SiteRun> byNodes = new ArrayList<>();
         for (int nodes : new int[] {5_000, 10_000, 20_000, 50_000, 100_000, 200_000, 500_000}) {
             for (long seed = 0; seed < 3; seed++) {

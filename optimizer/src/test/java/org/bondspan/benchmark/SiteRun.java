@@ -6,7 +6,10 @@ import org.bondspan.network.Stages;
 import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 
-/** A made-up site taken through all stages, each timed; times are medians of warm runs in milliseconds. */
+/**
+ * A made-up site taken through all stages, each timed; times are medians of warm runs in milliseconds of processor
+ * time.
+ */
 record SiteRun(
         int nodes,
         int edges,
@@ -20,7 +23,7 @@ record SiteRun(
     /** What is kept of a stage, so that runs do not fill the memory of those after them. */
     record Figures(double millis, double peakMebibytes) {
         private static Figures of(Measure<?> measure) {
-            return new Figures(measure.millis(), measure.peakMebibytes());
+            return new Figures(measure.processorMillis(), measure.peakMebibytes());
         }
     }
 

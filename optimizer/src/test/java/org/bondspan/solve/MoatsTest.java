@@ -42,8 +42,7 @@ class MoatsTest {
         Cores.findCore(sketch)
                 .ifPresent(core -> plainly(core).ifPresent(tree -> {
                     Moats moats = Moats.of(core);
-                    SubCore part =
-                            new Narrowing(core, moats).part(tree.cost().weight());
+                    SubCore part = new Narrowing(core, moats).part(tree.cost().weight());
                     CoreTree inPart = plainly(part.core()).orElseThrow();
                     assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
                     checkStates(part.core(), inPart, moats.within(part.core()));
