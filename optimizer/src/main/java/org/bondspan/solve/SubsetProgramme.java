@@ -182,6 +182,7 @@ final class SubsetProgramme {
         kept[keptCount++] = node;
     }
 
+    /** What is beyond the bound is not reached at all: a {@link Separator} takes it as unsettled, parting no sooner. */
     private void relax(int node, long weight, long extent, int grade) {
         long[] arcWeight = core.arcWeights(grade);
         long[] arcExtent = core.arcExtents(grade);
