@@ -50,11 +50,11 @@ final class Separator {
     }
 
     /** Starts with nothing settled; returns whether the leaves that matter can be joined at all. */
-    boolean begin(int within, int grade) {
-        needed = new int[Integer.bitCount(within)];
+    boolean begin(long within, int grade) {
+        needed = new int[Long.bitCount(within)];
         int count = 0;
-        for (int left = within; left != 0; left &= left - 1) {
-            needed[count++] = Integer.numberOfTrailingZeros(left);
+        for (long left = within; left != 0; left &= left - 1) {
+            needed[count++] = Long.numberOfTrailingZeros(left);
         }
         open = core.arcWeights(grade);
         Leaf first = fewestLandings();
