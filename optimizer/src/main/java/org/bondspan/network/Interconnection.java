@@ -122,9 +122,8 @@ public final class Interconnection {
     private Priced priced(Tree tree, ExactMoney bound, Proof proof, SearchLimits limits) {
         InstalledPrices asked = prices.orElseThrow();
         ChosenTree settled = new OneSize(problem, asked).settle(ChosenTree.of(tree, problem.terminalCount()));
-        ChosenTree straight =
-                new Straightening(problem, Optional.of(new EdgePrices(problem, asked)), limits::isOver)
-                        .straighten(settled);
+        ChosenTree straight = new Straightening(problem, Optional.of(new EdgePrices(problem, asked)), limits::isOver)
+                .straighten(settled);
         return new Priced(tied(straight, proof), Optional.of(bound));
     }
 
@@ -144,7 +143,8 @@ public final class Interconnection {
     }
 
     private ChosenTree straight(Tree tree, SearchLimits limits) {
-        return new Straightening(problem, Optional.empty(), limits::isOver).straighten(ChosenTree.of(tree, problem.terminalCount()));
+        return new Straightening(problem, Optional.empty(), limits::isOver)
+                .straighten(ChosenTree.of(tree, problem.terminalCount()));
     }
 
     private Layout tied(ChosenTree chosen, Proof proof) {

@@ -23,8 +23,8 @@ final class LeastTreeSearch {
     private static final int SMALL = 1000;
 
     /**
-     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first limit is wide, and
-     * what no tree within the limit can use is left to the bound, not taken out before.
+     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first limit is wide,
+     * and what no tree within the limit can use is left to the bound, not taken out before.
      */
     private static final int FEW = 12;
 

@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * The method for many leaves: good trees, improved by windows, beside a lower bound by dual ascent. What it knows is the
- * better the longer it runs, and always right.
+ * The method for many leaves: good trees, improved by windows, beside a lower bound by dual ascent. What it knows is
+ * the better the longer it runs, and always right.
  */
 final class RoughSearch {
 
@@ -49,7 +49,8 @@ final class RoughSearch {
 
     /** A tree is known from elsewhere. */
     void take(Optional<CoreTree> tree) {
-        tree.filter(other -> best.isEmpty() || other.cost().compareTo(best.orElseThrow().cost()) < 0)
+        tree.filter(other -> best.isEmpty()
+                        || other.cost().compareTo(best.orElseThrow().cost()) < 0)
                 .ifPresent(better -> {
                     best = tree;
                     meter.found(better.cost().weight());
