@@ -87,8 +87,9 @@ final class PublicResults {
                 "%d instances, %d proven least, %d of them within 1 s, %d at odds with the known optimum. Limit: %d s each."
                         .formatted(count, least, withinOneSecond, wrong, seconds));
         if (!gaps.isEmpty()) {
-            table.remark("Without proof: %d, heavier than the optimum by %s %% and than the bound by %s %% at the median."
-                    .formatted(gaps.size(), median(gaps), median(boundGaps)));
+            table.remark(
+                    "Without proof: %d, heavier than the optimum by %s %% and than the bound by %s %% at the median."
+                            .formatted(gaps.size(), median(gaps), median(boundGaps)));
         }
         report.write(name, table);
         LogPlot plot = new LogPlot(title, "nodes", "ms");

@@ -162,7 +162,8 @@ class ManyTerminalsTest {
         Outcome.BestFound first = (Outcome.BestFound)
                 Solver.solve(sketch.problem(), Limits.none().until(() -> untimed.incrementAndGet() < 0));
         AtomicLong asked = new AtomicLong();
-        Limits limits = Limits.none().within(Duration.ofHours(1)).until(() -> asked.incrementAndGet() > 2 * untimed.get());
+        Limits limits =
+                Limits.none().within(Duration.ofHours(1)).until(() -> asked.incrementAndGet() > 2 * untimed.get());
         Outcome.BestFound later = (Outcome.BestFound) Solver.solve(sketch.problem(), limits);
         assertThat(asked.get()).isGreaterThan(2 * untimed.get());
         TreeAudit.check(sketch, later.tree());
