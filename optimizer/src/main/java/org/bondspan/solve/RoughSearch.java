@@ -59,10 +59,10 @@ final class RoughSearch {
 
     /** A good tree and a good bound, in a time that hardly grows faster than the core; sooner where time is over. */
     void run() {
+        moats();
         if (best.isEmpty()) {
             take(findFirstTree());
         }
-        moats();
         best.map(improver::improve).ifPresent(better -> take(Optional.of(better)));
         best.ifPresent(guide -> keep(moats().deeper(guide, ROOTS, meter)));
     }
