@@ -87,14 +87,13 @@ public final class Interconnection {
 
     /**
      * The least installed cost within limits, at the prices of the site. Empty when no lawful tie was found though none
-     * was proven impossible. Nothing is told of its progress.
+     * was proven impossible.
      *
      * @throws MissingPriceException naming every price that it takes and that is not stated
      * @throws ArithmeticException when the plan is so large and so fine that costs cannot be compared
      */
     public static Optional<Priced> findLeastCost(Site site, SearchLimits limits) {
-        SearchLimits quiet = new SearchLimits(limits.time(), limits.stop(), (best, bound) -> {});
-        return new Interconnection(site, Objective.COST).routeByCost(quiet);
+        return new Interconnection(site, Objective.COST).routeByCost(limits);
     }
 
     private Optional<Priced> routeByCost(SearchLimits limits) {
@@ -109,22 +108,22 @@ public final class Interconnection {
         Outcome outcome = Solver.solve(integers.problem(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
             ExactMoney bound = integers.worth(least.tree().weight()).plus(forJumpers);
-            return Optional.of(priced(least.tree(), bound, Proof.LEAST));
+            return Optional.of(priced(least.tree(), bound, Proof.LEAST, limits));
         }
         if (outcome instanceof Outcome.BestFound best) {
             ExactMoney bound = integers.worth(best.lowerBoundWeight()).plus(forJumpers);
-            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem)));
+            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem), limits));
         }
         return outcome instanceof Outcome.Impossible
                 ? Optional.of(new Priced(impossible(), Optional.empty()))
                 : Optional.empty();
     }
 
-    private Priced priced(Tree tree, ExactMoney bound, Proof proof) {
+    private Priced priced(Tree tree, ExactMoney bound, Proof proof, SearchLimits limits) {
         InstalledPrices asked = prices.orElseThrow();
         ChosenTree settled = new OneSize(problem, asked).settle(ChosenTree.of(tree, problem.terminalCount()));
-        ChosenTree straight =
-                new Straightening(problem, Optional.of(new EdgePrices(problem, asked))).straighten(settled);
+        ChosenTree straight = new Straightening(problem, Optional.of(new EdgePrices(problem, asked)), limits::isOver)
+                .straighten(settled);
         return new Priced(tied(straight, proof), Optional.of(bound));
     }
 
@@ -135,16 +134,17 @@ public final class Interconnection {
     private Optional<Layout> route(SearchLimits limits) {
         Outcome outcome = Solver.solve(problem.toIntegers(), limits.forSolver(problem));
         if (outcome instanceof Outcome.Least least) {
-            return Optional.of(tied(straight(least.tree()), Proof.LEAST));
+            return Optional.of(tied(straight(least.tree(), limits), Proof.LEAST));
         }
         if (outcome instanceof Outcome.BestFound best) {
-            return Optional.of(tied(straight(best.tree()), Proof.of(best, problem)));
+            return Optional.of(tied(straight(best.tree(), limits), Proof.of(best, problem)));
         }
         return outcome instanceof Outcome.Impossible ? Optional.of(impossible()) : Optional.empty();
     }
 
-    private ChosenTree straight(Tree tree) {
-        return new Straightening(problem, Optional.empty()).straighten(ChosenTree.of(tree, problem.terminalCount()));
+    private ChosenTree straight(Tree tree, SearchLimits limits) {
+        return new Straightening(problem, Optional.empty(), limits::isOver)
+                .straighten(ChosenTree.of(tree, problem.terminalCount()));
     }
 
     private Layout tied(ChosenTree chosen, Proof proof) {

@@ -7,13 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.units.WireSize;
 
 /**
  * Takes out every bend that costs nothing to remove. Run by run, it looks among the runs of the same length between the
  * same two ends for the one with the fewest bends; joint by joint, it looks for another place that costs the same and
- * lets the three runs that meet there bend less. The weight and length of the tree never change.
+ * lets the three runs that meet there bend less. The weight and length of the tree never change; so it may end at any
+ * time, with bends left that could go.
  */
 final class Straightening {
     private static final int MOST_ROUNDS = 4;
@@ -22,9 +24,14 @@ final class Straightening {
     private final Network network;
     private final CopperRuns runs;
     private final Optional<EdgePrices> prices;
+    private final BooleanSupplier isOver;
 
-    /** @param prices where what a run costs depends on more than its length: it is only moved where it costs no more */
-    Straightening(RouteProblem problem, Optional<EdgePrices> prices) {
+    /**
+     * @param prices where what a run costs depends on more than its length: it is only moved where it costs no more
+     * @param isOver asked before each run and joint; true ends it
+     */
+    Straightening(RouteProblem problem, Optional<EdgePrices> prices, BooleanSupplier isOver) {
+        this.isOver = isOver;
         this.problem = problem;
         this.prices = prices;
         this.network = problem.network();
@@ -44,6 +51,9 @@ final class Straightening {
     private boolean straightenRuns(Map<Integer, Integer> ranks, List<Integer> attachments) {
         boolean changed = false;
         for (Run run : new TreeRuns(problem, ranks, attachments).list()) {
+            if (isOver.getAsBoolean()) {
+                return false;
+            }
             Set<Integer> taken = nodes(ranks);
             run.edges().forEach(edge -> taken.removeAll(List.of(arrays().from(edge), arrays().to(edge))));
             taken.remove(run.from());
@@ -105,7 +115,8 @@ final class Straightening {
         }
         TreeRuns degrees = new TreeRuns(problem, ranks, attachments);
         for (Map.Entry<Integer, List<Run>> joint : byEnd.entrySet()) {
-            boolean movable = !network.isMetal(joint.getKey())
+            boolean movable = !isOver.getAsBoolean()
+                    && !network.isMetal(joint.getKey())
                     && joint.getValue().size() == 3
                     && degrees.degree(joint.getKey()) == 3;
             if (movable && ranks.keySet().containsAll(allEdges(joint.getValue()))) {

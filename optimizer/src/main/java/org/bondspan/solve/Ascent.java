@@ -1,12 +1,15 @@
 package org.bondspan.solve;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.TreeMap;
 
 /**
  * Dual ascent at one grade: moats are dug round leaves until each is linked with the root by arcs that are used up.
+ * Every moat is a family of nested cuts, each of some width.
  *
  * <p>Every arc into a cut has a toll, at first what the edge costs at this grade more than at the grade below; a cut of
  * some width takes that much off the toll of every arc that enters it, and tolls stay at 0 or more. A tree, its edges
@@ -15,76 +18,64 @@ import java.util.List;
  * left on its arcs come on top. (R. T. Wong, "A dual ascent approach for Steiner tree problems on a directed graph",
  * Mathematical Programming 28, 1984, read about.)
  *
- * <p>Here whole moats are dug at once, by Dijkstra's algorithm on the tolls, until another leaf or the root is met. A
- * leaf that meets another waits for it; leaves that wait for each other in a circle go on as one. So there are fewer
- * than two moats for each leaf.
+ * <p>A moat is dug by Dijkstra's algorithm on the tolls. The moat that the fewest arcs enter goes on first, and as long
+ * as it does not outgrow the next one by much: a wide moat takes the toll of many arcs for one step of the bound. An
+ * edge of a guide, which is a good tree, counts for several arcs, because a cut that a least tree enters twice is no
+ * part of the best bound. A leaf that has met all landings of another waits for it, as it is linked with the root by
+ * used-up arcs as soon as the other is; leaves that wait for each other in a circle go on as one. In which order moats
+ * are dug, and how far, changes how good the bound is, and never whether it is one; so digging may end at any time.
  */
 final class Ascent {
 
-    /** Tolls of a way where there is none: more than any tree weighs, and sums do not overflow. */
-    static final long NO_WAY = Long.MAX_VALUE / 8;
-
     private static final int NOTHING = -1;
+    private static final int GOES_ON = -2;
+
+    private static final int STEPS_BEFORE_FIRST_LOOK = 1 << 16;
+    private static final int STEPS_BETWEEN_LOOKS = 1 << 12;
+
+    /** For how many arcs an edge of the guide counts. */
+    private static final int GUIDED = 10;
 
     private final Core core;
-    private final int root;
+    private final BitSet guide;
+    private final Meter meter;
+    private int untilLook = STEPS_BEFORE_FIRST_LOOK;
+    private boolean isOver;
     /** Leaves that need this grade with the root. */
     private final BitSet leaves;
 
-    private final long[] toll;
-    private final long[][] landing;
-    private final boolean[] isRoot;
-    private final Classes heads;
-    private final BitSet[] group;
-    private final int[] waitsFor;
-
+    private final Tolls tolls;
+    private final Waiting waiting;
     private final Labels labels;
     private final KeyHeap heap = new KeyHeap();
-    private final List<Moat> moats = new ArrayList<>();
+    private final int[] landingsMet;
+    private long arcsIn;
+    private final Map<Long, Moat.Builder> moats = new TreeMap<>();
     private long width;
 
-    /** @param order all leaves, those round which to dig first coming first */
-    Ascent(Core core, int grade, int[] order) {
+    /**
+     * Digs until all is done, or the time is over and at least some thousands of steps are.
+     *
+     * @param guide edges of a good tree, or none
+     */
+    Ascent(Core core, int grade, BitSet guide, Meter meter) {
         this.core = core;
-        root = core.root();
-        leaves = leavesOf(core, root, grade);
-        toll = tolls(core, grade);
+        this.guide = guide;
+        this.meter = meter;
+        leaves = leavesOf(core, grade);
         labels = new Labels(core.nodes());
-        landing = new long[core.leaves()][];
-        isRoot = new boolean[core.nodes()];
-        heads = new Classes(core.leaves());
-        group = new BitSet[core.leaves()];
-        waitsFor = new int[core.leaves()];
-        for (int leaf = 0; leaf < landing.length; leaf++) {
-            Leaf at = core.leaf(leaf);
-            landing[leaf] = new long[at.size()];
-            for (int i = 0; i < at.size(); i++) {
-                landing[leaf][i] = grade == 0 ? at.cost(i).weight() : 0;
-            }
-        }
-        for (int i = 0; i < core.leaf(root).size(); i++) {
-            isRoot[core.leaf(root).node(i)] = true;
-        }
-        dig(order);
+        tolls = new Tolls(core, grade, labels);
+        waiting = new Waiting(core.leaves());
+        landingsMet = new int[core.leaves()];
+        dig();
     }
 
-    private static BitSet leavesOf(Core core, int root, int grade) {
+    private static BitSet leavesOf(Core core, int grade) {
         BitSet leaves = new BitSet();
         for (int leaf = 0; leaf < core.leaves(); leaf++) {
-            leaves.set(leaf, leaf != root && core.need().floorOfPair(leaf, root) >= grade);
+            leaves.set(leaf, leaf != core.root() && core.need().floorOfPair(leaf, core.root()) >= grade);
         }
         return leaves;
-    }
-
-    private static long[] tolls(Core core, int grade) {
-        long[] toll = core.arcWeights(grade).clone();
-        if (grade > 0) {
-            long[] below = core.arcWeights(grade - 1);
-            for (int arc = 0; arc < toll.length; arc++) {
-                toll[arc] = toll[arc] < 0 ? toll[arc] : toll[arc] - below[arc];
-            }
-        }
-        return toll;
     }
 
     /** Total width of the moats. */
@@ -92,117 +83,107 @@ final class Ascent {
         return width;
     }
 
-    /** The moats by themselves; none where sides are no numbers. */
+    /** One moat for each set of leaves round which was dug; none where sides are no numbers. */
     List<Moat> moats() {
-        return moats;
+        return moats.values().stream().map(Moat.Builder::build).toList();
     }
 
-    private void dig(int[] order) {
-        Arrays.setAll(group, Ascent::alone);
-        Arrays.fill(waitsFor, NOTHING);
-        BitSet open = (BitSet) leaves.clone();
-        while (!open.isEmpty()) {
-            int head = first(order, open);
-            int met = digRound(group[head], leaves);
-            open.clear(head);
-            if (met >= 0) {
-                waitsFor[head] = met;
-                if (isCircle(head)) {
-                    open.set(joinCircle(head));
-                }
+    /** By node: tolls left on the cheapest way to it from the root. */
+    long[] fromRoot() {
+        return tolls.fromRoot();
+    }
+
+    /** By edge: tolls left, at least, on the way of any tree from the root through it to some leaf of this grade. */
+    long[] detours() {
+        return tolls.detours(leaves);
+    }
+
+    /** A group to go on with, and how many arcs entered its moat when it was last looked at. */
+    private record Open(long arcsIn, int head) implements Comparable<Open> {
+        @Override
+        public int compareTo(Open other) {
+            return arcsIn != other.arcsIn ? Long.compare(arcsIn, other.arcsIn) : Integer.compare(head, other.head);
+        }
+    }
+
+    private void dig() {
+        PriorityQueue<Open> open = new PriorityQueue<>();
+        leaves.stream().forEach(leaf -> open.add(new Open(0, leaf)));
+        while (!open.isEmpty() && !isOver) {
+            int head = open.remove().head;
+            int met = digRound(waiting.group(head), open.isEmpty() ? Long.MAX_VALUE : most(open.element()));
+            if (met == GOES_ON) {
+                open.add(new Open(arcsIn, head));
+            } else if (met >= 0 && waiting.waitFor(head, met)) {
+                open.add(new Open(0, waiting.joinCircle(head)));
             }
         }
-        // Leaves with a choice of landings are met where nothing can go on from; what waits for them is not done.
-        leaves.stream().filter(this::waitsForChoice).forEach(leaf -> digRound(alone(leaf), new BitSet()));
     }
 
-    private boolean waitsForChoice(int leaf) {
-        BitSet met = new BitSet();
-        int head = heads.find(leaf);
-        met.or(group[head]);
-        while (waitsFor[head] >= 0) {
-            head = heads.find(waitsFor[head]);
-            met.or(group[head]);
-        }
-        met.clear(leaf);
-        return met.stream().anyMatch(other -> landing[other].length > 1);
-    }
-
-    private static BitSet alone(int leaf) {
-        BitSet set = new BitSet();
-        set.set(leaf);
-        return set;
-    }
-
-    private static int first(int[] order, BitSet open) {
-        int i = 0;
-        while (!open.get(order[i])) {
-            i++;
-        }
-        return order[i];
-    }
-
-    private boolean isCircle(int head) {
-        int at = heads.find(waitsFor[head]);
-        while (at != head && waitsFor[at] >= 0) {
-            at = heads.find(waitsFor[at]);
-        }
-        return at == head;
-    }
-
-    private int joinCircle(int head) {
-        BitSet together = (BitSet) group[head].clone();
-        for (int at = heads.find(waitsFor[head]); at != head; at = heads.find(waitsFor[at])) {
-            together.or(group[at]);
-        }
-        together.stream().forEach(leaf -> heads.join(head, leaf));
-        int newHead = heads.find(head);
-        group[newHead] = together;
-        waitsFor[newHead] = NOTHING;
-        return newHead;
+    /** A quarter more than the next, so that there are not too many turns. */
+    private static long most(Open next) {
+        return next.arcsIn + next.arcsIn / 4;
     }
 
     /**
-     * Digs round some leaves until one of the others that stop it, which is returned, or the root or nothing is met.
+     * Digs round some leaves until all landings of another leaf, which is returned, or the root or nothing is met, or
+     * until more arcs enter than allowed.
      */
-    private int digRound(BitSet inside, BitSet stopping) {
-        labels.clear();
-        heap.clear();
-        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
-            for (int i = 0; i < landing[leaf].length; i++) {
-                offer(core.leaf(leaf).node(i), landing[leaf][i]);
-            }
-        }
-        while (!heap.isEmpty()) {
+    private int digRound(BitSet inside, long mostArcs) {
+        begin(inside);
+        long now = 0;
+        long rootFar = Long.MAX_VALUE;
+        while (!heap.isEmpty() && heap.leastWeight() < rootFar) {
             int node = heap.leastNode();
             long far = heap.leastWeight();
             heap.removeLeast();
             if (labels.isSettled(node)) {
                 continue;
             }
-            int met = firstAt(node, stopping, inside);
-            if (isRoot[node] || met >= 0) {
-                fill(inside, far);
-                return isRoot[node] ? NOTHING : met;
+            if (far > now && (arcsIn > mostArcs || isOver)) {
+                fill(inside, now);
+                return GOES_ON;
             }
+            now = far;
             labels.settle(node);
-            for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-                if (toll[arc] >= 0) {
-                    offer(core.arcEnd(arc), far + toll[arc]);
-                }
+            int met = firstMet(node, inside);
+            if (met >= 0) {
+                fill(inside, far);
+                return met;
             }
+            if (tolls.mayRootLand(node)) {
+                rootFar = Math.min(rootFar, far + tolls.ofRoot(node));
+            }
+            relax(node, far);
+            look();
+        }
+        if (rootFar < Long.MAX_VALUE) {
+            fill(inside, rootFar);
         }
         return NOTHING;
     }
 
-    private int firstAt(int node, BitSet stopping, BitSet inside) {
-        LandingIndex at = core.landings();
-        for (int i = at.first(node); i < at.first(node + 1); i++) {
-            if (stopping.get(at.leaf(i)) && !inside.get(at.leaf(i))) {
-                return at.leaf(i);
+    private void begin(BitSet inside) {
+        labels.clear();
+        heap.clear();
+        arcsIn = 0;
+        Arrays.fill(landingsMet, 0);
+        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
+            for (int i = 0; i < core.leaf(leaf).size(); i++) {
+                offer(core.leaf(leaf).node(i), tolls.ofLanding(leaf, i));
             }
         }
-        return NOTHING;
+    }
+
+    private void relax(int node, long far) {
+        for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
+            if (tolls.of(arc) >= 0) {
+                int end = core.arcEnd(arc);
+                int share = guide.get(core.arcEdge(arc)) ? GUIDED : 1;
+                arcsIn += labels.isSettled(end) ? -share : share;
+                offer(end, far + tolls.of(arc));
+            }
+        }
     }
 
     private void offer(int node, long far) {
@@ -211,100 +192,40 @@ final class Ascent {
         }
     }
 
-    /** Takes the tolls for cuts up to a distance. */
+    private void look() {
+        if (--untilLook == 0) {
+            untilLook = STEPS_BETWEEN_LOOKS;
+            isOver = meter.isOver();
+        }
+    }
+
+    /** A leaf outside of which all landings have been met now that a node has. */
+    private int firstMet(int node, BitSet inside) {
+        LandingIndex at = core.landings();
+        int met = NOTHING;
+        for (int i = at.first(node); i < at.first(node + 1); i++) {
+            int leaf = at.leaf(i);
+            boolean isMet = ++landingsMet[leaf] == core.leaf(leaf).size();
+            if (met < 0 && isMet && leaves.get(leaf) && !inside.get(leaf)) {
+                met = leaf;
+            }
+        }
+        return met;
+    }
+
+    /**
+     * Takes the tolls for cuts up to a distance. What was dug round the same leaves before lies within all that is dug
+     * now, so the cuts of a moat are nested.
+     */
     private void fill(BitSet inside, long far) {
         if (far == 0) {
             return;
         }
         width += far;
-        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
-            for (int i = 0; i < landing[leaf].length; i++) {
-                landing[leaf][i] -= Math.min(far, labels.weight(core.leaf(leaf).node(i)));
-            }
-        }
-        for (int i = 0; i < labels.touchedCount(); i++) {
-            int node = labels.touched(i);
-            if (isWithin(node, far)) {
-                lower(node, far);
-            }
-        }
+        tolls.charge(inside, labels, far);
         if (core.need().isNarrow()) {
-            moats.add(moat(inside, far));
+            moats.computeIfAbsent(inside.toLongArray()[0], set -> new Moat.Builder(set, core.nodes()))
+                    .dig(labels, far);
         }
-    }
-
-    private boolean isWithin(int node, long far) {
-        return labels.weight(node) < far && labels.isSettled(node);
-    }
-
-    private void lower(int node, long far) {
-        for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-            if (toll[arc] >= 0) {
-                toll[arc] -= Math.max(0, Math.min(far, labels.weight(core.arcEnd(arc))) - labels.weight(node));
-            }
-        }
-    }
-
-    private Moat moat(BitSet inside, long far) {
-        long[] depth = new long[core.nodes()];
-        for (int i = 0; i < labels.touchedCount(); i++) {
-            int node = labels.touched(i);
-            depth[node] = isWithin(node, far) ? far - labels.weight(node) : 0;
-        }
-        return new Moat((int) inside.toLongArray()[0], far, depth);
-    }
-
-    /**
-     * By edge: tolls left, at least, on the way of any tree from the root through the edge to some leaf of this grade.
-     */
-    long[] detours() {
-        long[] fromRoot = spread(true);
-        long[] toLeaf = spread(false);
-        long[] detour = new long[core.edges()];
-        for (int edge = 0; edge < detour.length; edge++) {
-            int arc = core.arcOf(edge);
-            int twin = core.twin(arc);
-            int a = core.arcStart(arc);
-            int b = core.arcEnd(arc);
-            // The toll of an arc out of a node in the arrays is that of entering the node by it.
-            detour[edge] = toll[arc] < 0
-                    ? Long.MAX_VALUE / 4
-                    : Math.min(fromRoot[b] + toll[arc] + toLeaf[a], fromRoot[a] + toll[twin] + toLeaf[b]);
-        }
-        return detour;
-    }
-
-    /** By node: tolls left, at least, on the way of any tree from the root to the node at this grade. */
-    long[] waysFromRoot() {
-        return spread(true);
-    }
-
-    private long[] spread(boolean fromRoot) {
-        labels.clear();
-        heap.clear();
-        for (int leaf = 0; leaf < landing.length; leaf++) {
-            boolean isSource = fromRoot ? leaf == root : leaves.get(leaf);
-            for (int i = 0; i < landing[leaf].length && isSource; i++) {
-                offer(core.leaf(leaf).node(i), fromRoot ? 0 : landing[leaf][i]);
-            }
-        }
-        long[] far = new long[core.nodes()];
-        Arrays.fill(far, NO_WAY);
-        while (!heap.isEmpty()) {
-            int node = heap.leastNode();
-            long way = heap.leastWeight();
-            heap.removeLeast();
-            if (labels.isSettled(node)) {
-                continue;
-            }
-            labels.settle(node);
-            far[node] = way;
-            for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-                if (toll[arc] >= 0) {
-                    offer(core.arcEnd(arc), way + (fromRoot ? toll[core.twin(arc)] : toll[arc]));
-                }
-            }
-        }
-        return far;
     }
 }

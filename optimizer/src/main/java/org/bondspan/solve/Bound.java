@@ -39,7 +39,7 @@ final class Bound {
     }
 
     /** Prepares for states of one side, which is without the root. */
-    void begin(int side) {
+    void begin(long side) {
         round++;
         wayFromRoot = moats.waysFromRoot(core.need().floor(side, core.root()));
         outside = moats.rootLanding();

@@ -113,6 +113,30 @@ final class Core {
         return root;
     }
 
+    /** The same core with the search going towards another leaf. */
+    Core rootedAt(int leaf) {
+        return leaf == root ? this : new Core(this, leaf);
+    }
+
+    private Core(Core same, int root) {
+        leaves = same.leaves;
+        need = same.need;
+        metal = same.metal;
+        origin = same.origin;
+        firstArc = same.firstArc;
+        arcEnd = same.arcEnd;
+        arcEdge = same.arcEdge;
+        edgeEnds = same.edgeEnds;
+        stretchOf = same.stretchOf;
+        arcOf = same.arcOf;
+        twin = same.twin;
+        arcWeight = same.arcWeight;
+        arcExtent = same.arcExtent;
+        landings = same.landings;
+        tapWeight = same.tapWeight;
+        this.root = root;
+    }
+
     private int chooseRoot() {
         int best = 0;
         int most = -1;
@@ -130,8 +154,8 @@ final class Core {
     }
 
     /** All leaves as one side, where sides are numbers. */
-    int everything() {
-        return (1 << leaves.size()) - 1;
+    long everything() {
+        return (1L << leaves.size()) - 1;
     }
 
     LandingIndex landings() {

@@ -6,13 +6,13 @@ import java.util.stream.IntStream;
 
 /**
  * Needs of cuts between leaves. A side is a set of leaves, as a bit set, or as a number where there are at most
- * {@link #MOST_IN_AN_INT} leaves. Ranks are numbered anew as grades: 0 is the least rank that any cut needs (or less),
+ * {@link #MOST_IN_A_LONG} leaves. Ranks are numbered anew as grades: 0 is the least rank that any cut needs (or less),
  * and a larger need is a larger grade.
  */
 abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed {
 
     /** Most leaves of which sides are numbers. */
-    static final int MOST_IN_AN_INT = 30;
+    static final int MOST_IN_A_LONG = 62;
 
     private final int[] ranks;
 
@@ -51,7 +51,7 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed 
     abstract boolean isNarrow();
 
     /** Grade needed between a side, neither empty nor everything, and the rest. */
-    abstract int grade(int side);
+    abstract int grade(long side);
 
     /** Grade needed between a side, neither empty nor everything, and the rest. */
     abstract int grade(BitSet side);
@@ -60,16 +60,16 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed 
      * Leaves to which, in any tree, one can go from where the side hangs without coming to a stretch that would need
      * more if the side hung behind it. See {@link Separator}.
      */
-    abstract int within(int side);
+    abstract long within(long side);
 
     /** A grade that every stretch between the whole side, hanging together, and a leaf outside needs at least. */
-    abstract int floor(int side, int leaf);
+    abstract int floor(long side, int leaf);
 
     /** A grade that every stretch between two leaves needs at least. */
     abstract int floorOfPair(int leaf, int other);
 
     /** The grade of which every stretch that {@link #within} goes along is at least. */
-    abstract int withinGrade(int side);
+    abstract int withinGrade(long side);
 
     /**
      * Needs between groups of leaves, each seen as one leaf, at the same grades.

@@ -11,17 +11,17 @@ final class CorePairNeed extends CoreNeed {
     private final int[][] pair;
     private final PairNeed wide;
     /** By grade and leaf: the leaves with which it needs this grade or more; none where sides are no numbers. */
-    private final int[][] partners;
+    private final long[][] partners;
 
     private CorePairNeed(int[] ranks, int[][] pair) {
         super(ranks);
         this.pair = pair;
         wide = new PairNeed(pair);
-        partners = new int[ranks.length][isNarrow() ? pair.length : 0];
+        partners = new long[ranks.length][isNarrow() ? pair.length : 0];
         for (int i = 0; i < pair.length && isNarrow(); i++) {
             for (int j = 0; j < pair.length; j++) {
                 for (int grade = 0; i != j && grade <= pair[i][j]; grade++) {
-                    partners[grade][i] |= 1 << j;
+                    partners[grade][i] |= 1L << j;
                 }
             }
         }
@@ -82,7 +82,7 @@ final class CorePairNeed extends CoreNeed {
 
     @Override
     boolean isNarrow() {
-        return pair.length <= MOST_IN_AN_INT;
+        return pair.length <= MOST_IN_A_LONG;
     }
 
     @Override
@@ -91,7 +91,7 @@ final class CorePairNeed extends CoreNeed {
     }
 
     @Override
-    int grade(int side) {
+    int grade(long side) {
         for (int grade = grades() - 1; grade > 0; grade--) {
             if (reach(side, grade) != side) {
                 return grade;
@@ -101,10 +101,10 @@ final class CorePairNeed extends CoreNeed {
     }
 
     /** The side and everything that a leaf of it needs this grade or more with. */
-    private int reach(int side, int grade) {
-        int reach = side;
-        for (int left = side; left != 0; left &= left - 1) {
-            reach |= partners[grade][Integer.numberOfTrailingZeros(left)];
+    private long reach(long side, int grade) {
+        long reach = side;
+        for (long left = side; left != 0; left &= left - 1) {
+            reach |= partners[grade][Long.numberOfTrailingZeros(left)];
         }
         return reach;
     }
@@ -116,10 +116,10 @@ final class CorePairNeed extends CoreNeed {
      * than rho.
      */
     @Override
-    int within(int side) {
+    long within(long side) {
         int grade = grade(side);
-        int reach = side;
-        int before;
+        long reach = side;
+        long before;
         do {
             before = reach;
             reach = reach(reach, grade);
@@ -128,15 +128,15 @@ final class CorePairNeed extends CoreNeed {
     }
 
     @Override
-    int withinGrade(int side) {
+    int withinGrade(long side) {
         return grade(side);
     }
 
     @Override
-    int floor(int side, int leaf) {
+    int floor(long side, int leaf) {
         int most = 0;
-        for (int left = side; left != 0; left &= left - 1) {
-            most = Math.max(most, pair[Integer.numberOfTrailingZeros(left)][leaf]);
+        for (long left = side; left != 0; left &= left - 1) {
+            most = Math.max(most, pair[Long.numberOfTrailingZeros(left)][leaf]);
         }
         return most;
     }

@@ -72,8 +72,8 @@ final class CoreSideNeed extends CoreNeed {
     }
 
     @Override
-    int grade(int side) {
-        return grade[side];
+    int grade(long side) {
+        return grade[(int) side];
     }
 
     @Override
@@ -83,7 +83,7 @@ final class CoreSideNeed extends CoreNeed {
 
     @Override
     int floorOfPair(int leaf, int other) {
-        return floor(1 << leaf, other);
+        return floor(1L << leaf, other);
     }
 
     @Override
@@ -96,14 +96,15 @@ final class CoreSideNeed extends CoreNeed {
      * than alone: then a stretch with Z behind it could not take the side behind it too.
      */
     @Override
-    int within(int side) {
+    long within(long side) {
         if (leaves > MOST_LEAVES_FOR_WITHIN) {
             return 0;
         }
-        int others = (grade.length - 1) & ~side;
+        int here = (int) side;
+        int others = (grade.length - 1) & ~here;
         int beyond = 0;
         for (int part = others & (others - 1); part != 0; part = (part - 1) & others) {
-            if (grade[side | part] > grade[part]) {
+            if (grade[here | part] > grade[part]) {
                 beyond |= part;
             }
         }
@@ -111,16 +112,16 @@ final class CoreSideNeed extends CoreNeed {
     }
 
     @Override
-    int withinGrade(int side) {
+    int withinGrade(long side) {
         return 0;
     }
 
     @Override
-    int floor(int side, int leaf) {
+    int floor(long side, int leaf) {
         if (floor[leaf] == null) {
             floor[leaf] = floors(leaf);
         }
-        return floor[leaf][side];
+        return floor[leaf][(int) side];
     }
 
     /** For every side without the leaf: the least grade of a side that contains it and not the leaf. */

@@ -44,22 +44,22 @@ final class CoreWideNeed extends CoreNeed {
     }
 
     @Override
-    int grade(int side) {
+    int grade(long side) {
         throw noNumber();
     }
 
     @Override
-    int within(int side) {
+    long within(long side) {
         throw noNumber();
     }
 
     @Override
-    int floor(int side, int leaf) {
+    int floor(long side, int leaf) {
         throw noNumber();
     }
 
     @Override
-    int withinGrade(int side) {
+    int withinGrade(long side) {
         throw noNumber();
     }
 

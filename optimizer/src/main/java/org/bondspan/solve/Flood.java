@@ -47,12 +47,12 @@ final class Flood {
      * @param isClosed nodes that are not entered; the start is not one of them
      * @param leaves those that are looked for, as a side
      */
-    Ways from(int start, long[] arcWeight, IntPredicate isClosed, int leaves) {
+    Ways from(int start, long[] arcWeight, IntPredicate isClosed, long leaves) {
         int[] touch = new int[core.leaves()];
         Arrays.fill(touch, -1);
         now++;
         int to = 0;
-        int left = see(start, -1, to++, touch, leaves);
+        long left = see(start, -1, to++, touch, leaves);
         for (int at = 0; at < to && left != 0; at++) {
             int node = queue[at];
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
@@ -68,16 +68,16 @@ final class Flood {
     }
 
     /** Returns the leaves that are still looked for. */
-    private int see(int node, int byArc, int place, int[] touch, int leaves) {
+    private long see(int node, int byArc, int place, int[] touch, long leaves) {
         seen[node] = now;
         arcTo[node] = byArc;
         queue[place] = node;
-        int left = leaves;
+        long left = leaves;
         LandingIndex at = core.landings();
         for (int i = at.first(node); i < at.first(node + 1); i++) {
             if ((left >>> at.leaf(i) & 1) == 1) {
                 touch[at.leaf(i)] = node;
-                left &= ~(1 << at.leaf(i));
+                left &= ~(1L << at.leaf(i));
             }
         }
         return left;

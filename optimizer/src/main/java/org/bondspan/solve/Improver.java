@@ -13,6 +13,7 @@ import java.util.SplittableRandom;
 final class Improver {
 
     private static final int[] LIMBS = {4, 6, 8, 10};
+    private static final int MOST_LIMBS = 24;
     private static final int MOST_NODES = 4000;
     private static final long WORK_OF_A_WINDOW = 400_000;
 
@@ -38,21 +39,32 @@ final class Improver {
             CoreTree before;
             do {
                 before = tree;
-                tree = pass(tree, limbs);
+                tree = pass(tree, limbs, WORK_OF_A_WINDOW);
             } while (tree.cost().compareTo(before.cost()) < 0 && !meter.isOver());
         }
         return tree;
     }
 
+    /** By larger and larger windows, until there are none, or no time. */
+    CoreTree improveFurther(CoreTree first) {
+        CoreTree tree = first;
+        long work = WORK_OF_A_WINDOW;
+        for (int limbs = LIMBS[LIMBS.length - 1] + 2; limbs <= MOST_LIMBS && !meter.isOver(); limbs += 2) {
+            work *= 2;
+            tree = pass(tree, limbs, work);
+        }
+        return tree;
+    }
+
     /** Looks at a window round each place where the tree branches or a leaf lands. */
-    private CoreTree pass(CoreTree first, int limbs) {
+    private CoreTree pass(CoreTree first, int limbs, long work) {
         CoreTree tree = first;
         int[] centres = shuffled(keys(tree));
         for (int centre : centres) {
             if (meter.isOver()) {
                 return tree;
             }
-            tree = findBetter(tree, centre, limbs).orElse(tree);
+            tree = findBetter(tree, centre, limbs, work).orElse(tree);
             meter.found(tree.cost().weight());
         }
         return tree;
@@ -82,7 +94,7 @@ final class Improver {
         return nodes;
     }
 
-    private Optional<CoreTree> findBetter(CoreTree tree, int centre, int limbs) {
+    private Optional<CoreTree> findBetter(CoreTree tree, int centre, int limbs, long work) {
         TreeWeb web = new TreeWeb(core, tree, placeOf);
         try {
             if (placeOf[centre] < 0) {
@@ -92,7 +104,7 @@ final class Improver {
             if (window.limbs().size() < 2 || !tried.add(signature(window))) {
                 return Optional.empty();
             }
-            return new Rework(core, window, region).findBetter(meter.forPart(WORK_OF_A_WINDOW));
+            return new Rework(core, window, region).findBetter(meter.forPart(work));
         } catch (SpentException end) {
             return Optional.empty();
         } finally {

@@ -37,6 +37,15 @@ final class Leaf {
         return costs[i];
     }
 
+    /** Least weight of any landing. */
+    long leastWeight() {
+        long least = Long.MAX_VALUE;
+        for (Cost cost : costs) {
+            least = Math.min(least, cost.weight());
+        }
+        return least;
+    }
+
     /** Place of a node among the leaf's, below 0 when it is none of them. */
     int find(int node) {
         return Arrays.binarySearch(nodes, node);

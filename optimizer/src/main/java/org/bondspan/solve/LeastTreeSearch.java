@@ -23,9 +23,8 @@ final class LeastTreeSearch {
     private static final int SMALL = 1000;
 
     /**
-     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first tree is taken as
-     * it is, the first limit is wide, the bound is not deepened, and what no tree within the limit can use is left to
-     * the bound, not taken out before.
+     * Up to so many leaves a search costs so little that it does not pay to prepare it well: the first limit is wide,
+     * and what no tree within the limit can use is left to the bound, not taken out before.
      */
     static final int FEW = 20;
 
@@ -33,8 +32,6 @@ final class LeastTreeSearch {
     private static final int WIDE_LIMIT = 12;
 
     private static final int NARROW_LIMIT = 64;
-
-    private static final int MORE_ORDERS = 4;
 
     private final Core core;
     private final Shortcuts shortcuts;
@@ -72,7 +69,8 @@ final class LeastTreeSearch {
                 new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
             }
             if (best.isPresent()) {
-                return findTreeByLimits();
+                Moats moats = Moats.of(core, meter);
+                return findTreeByLimits(moats, 1 + moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT));
             }
         }
         search(Optional.empty(), Optional.empty());
@@ -80,15 +78,23 @@ final class LeastTreeSearch {
     }
 
     /**
+     * The same where a good tree is known, by moats of the core.
+     *
+     * @throws SpentException as {@link #findTree} does
+     */
+    Optional<CoreTree> findTree(Moats moats) {
+        long known = best.orElseThrow().cost().weight();
+        return findTreeByLimits(moats, 1 + (known - moats.lowerBound()) / 4);
+    }
+
+    /**
      * Among trees not much heavier than the lower bound first: what is found there is least, and nothing else needs to
      * be looked at. A limit that is almost what is known is not worth a search of its own.
      */
-    private Optional<CoreTree> findTreeByLimits() {
+    private Optional<CoreTree> findTreeByLimits(Moats moats, long firstAbove) {
         long known = best.orElseThrow().cost().weight();
-        Moats moats = Moats.of(core);
         raise(moats.lowerBound());
-        long above = 1 + moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT);
-        boolean isDeep = isFew();
+        long above = firstAbove;
         while (core.edges() > SMALL && moats.lowerBound() + above + above / 2 < known) {
             long limit = moats.lowerBound() + above;
             Optional<CoreTree> tree = findTreeIn(moats, limit, new Cost(limit + 1, 0));
@@ -96,11 +102,6 @@ final class LeastTreeSearch {
                 return tree;
             }
             raise(limit + 1);
-            if (!isDeep) {
-                moats = moats.deeper(core, MORE_ORDERS);
-                raise(moats.lowerBound());
-                isDeep = true;
-            }
             above = Math.max(above + above / 2, limit - moats.lowerBound()) + 1;
         }
         take(findTreeIn(moats, known, best.orElseThrow().cost()));
@@ -123,7 +124,7 @@ final class LeastTreeSearch {
      * @throws SpentException as {@link #findTree} does
      */
     Optional<CoreTree> findCheaper(Cost known) {
-        Moats moats = Moats.of(core);
+        Moats moats = Moats.of(core, meter);
         return moats.lowerBound() > known.weight() ? Optional.empty() : findTreeIn(moats, known.weight(), known);
     }
 

@@ -44,6 +44,16 @@ public record Limits(OptionalLong deadline, BooleanSupplier stop, long memoryByt
         return new Limits(deadline, stop, memoryBytes, listener);
     }
 
+    /** The same with a deadline that leaves only a share of the time from now on. */
+    Limits withShareOfTime(double share) {
+        if (deadline.isEmpty()) {
+            return this;
+        }
+        long now = System.nanoTime();
+        long left = (long) (share * (deadline.getAsLong() - now));
+        return new Limits(OptionalLong.of(now + left), stop, memoryBytes, progress);
+    }
+
     boolean isOver() {
         return (deadline.isPresent() && System.nanoTime() - deadline.getAsLong() >= 0) || stop.getAsBoolean();
     }

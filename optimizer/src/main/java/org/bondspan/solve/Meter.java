@@ -27,6 +27,11 @@ final class Meter {
         return new Meter(limits.telling(this::tell), steps);
     }
 
+    /** A meter of its own that allows only a share of the time that is left, where there is a deadline. */
+    Meter withShareOfTime(double share) {
+        return new Meter(limits.telling(this::tell).withShareOfTime(share), work);
+    }
+
     private void tell(long weight, long bound) {
         found(weight);
         proven(bound);

@@ -6,7 +6,7 @@ package org.bondspan.solve;
  */
 final class Moat {
 
-    private final int leaves;
+    private final long leaves;
     private final long width;
     private final long[] depth;
 
@@ -14,13 +14,13 @@ final class Moat {
      * @param leaves leaves inside all of the cuts
      * @param depth by node: total width of the cuts round it; becomes the moat's own
      */
-    Moat(int leaves, long width, long[] depth) {
+    Moat(long leaves, long width, long[] depth) {
         this.leaves = leaves;
         this.width = width;
         this.depth = depth;
     }
 
-    int leaves() {
+    long leaves() {
         return leaves;
     }
 
@@ -48,5 +48,33 @@ final class Moat {
             sum[v] += other.depth[v];
         }
         return new Moat(leaves, width + other.width, sum);
+    }
+
+    /** Cuts of one grade as they are dug, each round all that were dug before. */
+    static final class Builder {
+
+        private final long leaves;
+        private final long[] depth;
+        private long width;
+
+        Builder(long leaves, int nodes) {
+            this.leaves = leaves;
+            depth = new long[nodes];
+        }
+
+        /** Cuts from distance 0 up to a distance, by the distances of the nodes that are settled. */
+        void dig(Labels distance, long far) {
+            width += far;
+            for (int i = 0; i < distance.touchedCount(); i++) {
+                int node = distance.touched(i);
+                if (distance.isSettled(node) && distance.weight(node) < far) {
+                    depth[node] += far - distance.weight(node);
+                }
+            }
+        }
+
+        Moat build() {
+            return new Moat(leaves, width, depth);
+        }
     }
 }

@@ -2,25 +2,28 @@ package org.bondspan.solve;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
-import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * Lower bounds from dual ascent at every grade. What a tree pays for an edge is the sum, over the grades up to the one
- * needed, of what each costs more than the one below; so bounds of the grades add up. Immutable.
+ * Lower bounds from dual ascent at every grade, towards the root of a core. What a tree pays for an edge is the sum,
+ * over the grades up to the one needed, of what each costs more than the one below; so bounds of the grades add up.
+ * Immutable.
  */
 final class Moats {
 
+    private final Core core;
     private final List<Ascent> ascents;
     private final List<Moat> moats;
     private final long[][] wayFromRoot;
     private final long rootLanding;
     private final long lowerBound;
 
-    private Moats(List<Ascent> ascents, List<Moat> moats, long[][] wayFromRoot, long rootLanding) {
+    private Moats(Core core, List<Ascent> ascents, List<Moat> moats, long[][] wayFromRoot, long rootLanding) {
+        this.core = core;
         this.ascents = ascents;
         this.moats = moats;
         this.wayFromRoot = wayFromRoot;
@@ -28,77 +31,63 @@ final class Moats {
         lowerBound = rootLanding + ascents.stream().mapToLong(Ascent::width).sum();
     }
 
-    /** Digs round the leaves in order of their numbers. */
-    static Moats of(Core core) {
+    static Moats of(Core core, Meter meter) {
+        return of(core, new BitSet(), meter);
+    }
+
+    private static Moats of(Core core, BitSet guide, Meter meter) {
         List<Ascent> ascents = new ArrayList<>();
         for (int grade = 0; grade < core.need().grades(); grade++) {
-            ascents.add(new Ascent(core, grade, ascending(core.leaves())));
+            ascents.add(new Ascent(core, grade, guide, meter));
         }
-        return of(core, ascents);
-    }
-
-    /** Tries other orders, and takes the best for each grade. */
-    Moats deeper(Core core, int orders) {
-        List<Ascent> best = new ArrayList<>(ascents);
-        SplittableRandom random = new SplittableRandom(core.leaves());
-        for (int i = 0; i < orders; i++) {
-            int[] order = ascending(core.leaves());
-            shuffle(order, random);
-            for (int grade = 0; grade < best.size(); grade++) {
-                Ascent other = new Ascent(core, grade, order);
-                if (other.width() > best.get(grade).width()) {
-                    best.set(grade, other);
-                }
-            }
-        }
-        return of(core, best);
-    }
-
-    private static Moats of(Core core, List<Ascent> ascents) {
-        Map<Integer, Moat> byLeaves = new TreeMap<>();
+        Map<Long, Moat> byLeaves = new TreeMap<>();
         for (Ascent ascent : ascents) {
             ascent.moats().forEach(moat -> byLeaves.merge(moat.leaves(), moat, Moat::plus));
         }
         return new Moats(
+                core,
                 List.copyOf(ascents),
                 List.copyOf(byLeaves.values()),
                 waysFromRoot(ascents),
-                leastLanding(core.leaf(core.root())));
+                core.leaf(core.root()).leastWeight());
     }
 
     private static long[][] waysFromRoot(List<Ascent> ascents) {
-        long[][] ways = ascents.stream().map(Ascent::waysFromRoot).toArray(long[][]::new);
+        long[][] ways = ascents.stream().map(Ascent::fromRoot).toArray(long[][]::new);
         for (int grade = 1; grade < ways.length; grade++) {
             for (int node = 0; node < ways[grade].length; node++) {
-                ways[grade][node] = Math.min(Ascent.NO_WAY, ways[grade][node] + ways[grade - 1][node]);
+                ways[grade][node] = Math.min(Tolls.NO_WAY, ways[grade][node] + ways[grade - 1][node]);
             }
         }
         return ways;
     }
 
-    private static int[] ascending(int leaves) {
-        int[] order = new int[leaves];
-        for (int leaf = 0; leaf < leaves; leaf++) {
-            order[leaf] = leaf;
+    /**
+     * The best of these and of others towards several roots, each with a guide and without. Any leaf can be the root,
+     * as each of the others needs some grade with it.
+     *
+     * @param guide a good tree
+     * @param most how many roots to try
+     */
+    Moats deeper(CoreTree guide, int most, Meter meter) {
+        BitSet edges = new BitSet();
+        for (int i = 0; i < guide.size(); i++) {
+            edges.set(guide.edge(i));
         }
-        return order;
+        Moats best = this;
+        int step = Math.max(1, core.leaves() / most);
+        for (int leaf = 0; leaf < core.leaves() && !meter.isOver(); leaf += step) {
+            for (BitSet guided : List.of(edges, new BitSet())) {
+                Moats other = of(core.rootedAt(leaf), guided, meter);
+                best = other.lowerBound > best.lowerBound ? other : best;
+            }
+        }
+        return best;
     }
 
-    private static void shuffle(int[] order, SplittableRandom random) {
-        for (int i = order.length - 1; i > 0; i--) {
-            int j = random.nextInt(i + 1);
-            int kept = order[i];
-            order[i] = order[j];
-            order[j] = kept;
-        }
-    }
-
-    private static long leastLanding(Leaf leaf) {
-        long least = Long.MAX_VALUE;
-        for (int i = 0; i < leaf.size(); i++) {
-            least = Math.min(least, leaf.cost(i).weight());
-        }
-        return least;
+    /** The core, with the root to which the moats belong. */
+    Core core() {
+        return core;
     }
 
     /** No tree weighs less. */
@@ -111,27 +100,28 @@ final class Moats {
         return rootLanding;
     }
 
-    /** What a tree that uses an edge weighs at least beyond the lower bound, by edge; see {@link Ascent#detours}. */
-    long[] detours() {
-        return ascents.get(0).detours();
-    }
-
     /**
      * By node: tolls left, at least, on the way from the root to the node, of this grade and of all below;
-     * {@link Ascent#NO_WAY} where a stretch of the way cannot meet the grade. The array is not to be changed.
+     * {@link Tolls#NO_WAY} where a stretch of the way cannot meet the grade. The array is not to be changed.
      */
     long[] waysFromRoot(int grade) {
         return wayFromRoot[grade];
     }
 
+    /** What a tree that uses an edge weighs at least beyond the lower bound, by edge; see {@link Ascent#detours}. */
+    long[] detours() {
+        return ascents.get(0).detours();
+    }
+
     /** The same moats by the nodes of a part of the core. */
     Moats within(Core part) {
-        long[][] ways = Arrays.stream(wayFromRoot)
+        long[][] there = Arrays.stream(wayFromRoot)
                 .map(way -> IntStream.range(0, part.nodes())
                         .mapToLong(node -> way[part.origin(node)])
                         .toArray())
                 .toArray(long[][]::new);
-        return new Moats(ascents, moats.stream().map(moat -> moat.within(part)).toList(), ways, rootLanding);
+        return new Moats(
+                part, ascents, moats.stream().map(moat -> moat.within(part)).toList(), there, rootLanding);
     }
 
     List<Moat> list() {

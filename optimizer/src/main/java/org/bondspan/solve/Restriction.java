@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
 final class Restriction {
 
     private final int node;
-    private final int must;
-    private final int mustNot;
+    private final long must;
+    private final long mustNot;
     private final @Nullable Restriction rest;
 
-    private Restriction(int node, int must, int mustNot, @Nullable Restriction rest) {
+    private Restriction(int node, long must, long mustNot, @Nullable Restriction rest) {
         this.node = node;
         this.must = must;
         this.mustNot = mustNot;
@@ -25,11 +25,11 @@ final class Restriction {
     }
 
     Restriction with(int atNode, int leaf) {
-        return new Restriction(atNode, 1 << leaf, 0, this);
+        return new Restriction(atNode, 1L << leaf, 0, this);
     }
 
     Restriction without(int atNode, int leaf) {
-        return new Restriction(atNode, 0, 1 << leaf, this);
+        return new Restriction(atNode, 0, 1L << leaf, this);
     }
 
     boolean isNone() {
@@ -37,7 +37,7 @@ final class Restriction {
     }
 
     /** Whether a side may leave a node. */
-    boolean allows(int atNode, int side) {
+    boolean allows(int atNode, long side) {
         for (Restriction at = this; at != null; at = at.rest) {
             if (at.node == atNode && ((side & at.must) != at.must || (side & at.mustNot) != 0)) {
                 return false;

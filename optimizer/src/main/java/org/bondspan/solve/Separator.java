@@ -34,7 +34,7 @@ final class Separator {
     private final Bypass bypass;
     private final Flood flood;
     private final Map<Source, Flood.Ways> dryWays = new HashMap<>();
-    private int within;
+    private long within;
     private int[] needed = new int[0];
     private long[] open = new long[0];
     private int now;
@@ -53,12 +53,12 @@ final class Separator {
     }
 
     /** Starts with nothing settled; returns whether the leaves that matter can be joined at all. */
-    boolean begin(int leavesWithin, int grade) {
+    boolean begin(long leavesWithin, int grade) {
         within = leavesWithin;
-        needed = new int[Integer.bitCount(within)];
+        needed = new int[Long.bitCount(within)];
         int count = 0;
-        for (int left = within; left != 0; left &= left - 1) {
-            needed[count++] = Integer.numberOfTrailingZeros(left);
+        for (long left = within; left != 0; left &= left - 1) {
+            needed[count++] = Long.numberOfTrailingZeros(left);
         }
         open = core.arcWeights(grade);
         Leaf first = fewestLandings();

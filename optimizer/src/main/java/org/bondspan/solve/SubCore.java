@@ -33,7 +33,7 @@ final class SubCore {
             graph.add(whole.edgeEnd(edge, 0), whole.edgeEnd(edge, 1), pool.addEdge(whole, edge));
         }
         graph.shrink();
-        part = new Core(graph, whole::isMetal, whole.need(), leaves, whole.tapWeight());
+        part = new Core(graph, whole::isMetal, whole.need(), leaves, whole.tapWeight()).rootedAt(whole.root());
     }
 
     Core core() {

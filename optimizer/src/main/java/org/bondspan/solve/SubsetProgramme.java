@@ -1,11 +1,12 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.PriorityQueue;
+import java.util.stream.LongStream;
 
 /**
  * Send-and-split dynamic programming over sets of leaves: the least cost f(I, v) at which the leaves I can be linked to
@@ -38,10 +39,10 @@ final class SubsetProgramme {
     private long held;
     private final Labels labels;
     private final KeyHeap heap = new KeyHeap();
-    private final Map<Integer, States> states = new HashMap<>();
-    private final Map<Integer, IntStream.Builder> splits = new HashMap<>();
-    private final BitSet open = new BitSet();
-    private int[] stored = new int[64];
+    private final Map<Long, States> states = new LinkedHashMap<>();
+    private final Map<Long, LongStream.Builder> splits = new HashMap<>();
+    private final PriorityQueue<Long> open = new PriorityQueue<>();
+    private long[] stored = new long[64];
     private int storedCount;
     private int[] kept = new int[64];
     private int keptCount;
@@ -71,9 +72,12 @@ final class SubsetProgramme {
 
     private Optional<Draft> findDraftWithin() {
         for (int leaf = 0; leaf < core.leaves(); leaf++) {
-            open.set(1 << leaf, leaf != root);
+            if (leaf != root) {
+                open.add(1L << leaf);
+            }
         }
-        for (int side = open.nextSetBit(0); side >= 0; side = open.nextSetBit(side + 1)) {
+        while (!open.isEmpty()) {
+            long side = open.remove();
             labels.clear();
             start(side);
             send(side);
@@ -87,15 +91,15 @@ final class SubsetProgramme {
         return findAnswer();
     }
 
-    private void start(int side) {
-        if (Integer.bitCount(side) == 1) {
-            Leaf leaf = core.leaf(Integer.numberOfTrailingZeros(side));
+    private void start(long side) {
+        if (Long.bitCount(side) == 1) {
+            Leaf leaf = core.leaf(Long.numberOfTrailingZeros(side));
             for (int i = 0; i < leaf.size(); i++) {
                 labels.offer(leaf.node(i), leaf.cost(i).weight(), leaf.cost(i).extent(), -1);
             }
             return;
         }
-        IntStream.Builder parts = splits.remove(side);
+        LongStream.Builder parts = splits.remove(side);
         if (parts != null) {
             parts.build().forEach(part -> {
                 States one = statesOf(part);
@@ -105,14 +109,12 @@ final class SubsetProgramme {
         }
     }
 
-    private void store(int side, States found) {
+    private void store(long side, States found) {
         meter.spend(1 + storedCount / 16);
         for (int i = 0; i < storedCount; i++) {
-            int other = stored[i];
+            long other = stored[i];
             if ((other & side) == 0 && statesOf(other).meets(found)) {
-                splits.computeIfAbsent(side | other, union -> IntStream.builder())
-                        .add(side);
-                open.set(side | other);
+                splits.computeIfAbsent(side | other, this::open).add(side);
             }
         }
         states.put(side, found);
@@ -122,7 +124,12 @@ final class SubsetProgramme {
         stored[storedCount++] = side;
     }
 
-    private void send(int side) {
+    private LongStream.Builder open(long union) {
+        open.add(union);
+        return LongStream.builder();
+    }
+
+    private void send(long side) {
         keptCount = 0;
         heap.clear();
         bound.ifPresent(b -> b.begin(side));
@@ -132,7 +139,7 @@ final class SubsetProgramme {
                 heap.add(labels.weight(node), labels.extent(node), node);
             }
         }
-        int within = separator.isPresent() ? core.need().within(side) : 0;
+        long within = separator.isPresent() ? core.need().within(side) : 0;
         if (within == 0) {
             settle(side, Optional.empty());
         } else if (separator.orElseThrow().begin(within, core.need().withinGrade(side))) {
@@ -140,7 +147,7 @@ final class SubsetProgramme {
         }
     }
 
-    private void settle(int side, Optional<Separator> parting) {
+    private void settle(long side, Optional<Separator> parting) {
         int grade = core.need().grade(side);
         boolean isFree = restriction.isNone();
         boolean parted = false;
@@ -198,7 +205,7 @@ final class SubsetProgramme {
     }
 
     private Optional<Draft> findAnswer() {
-        int others = core.everything() & ~(1 << root);
+        long others = core.everything() & ~(1L << root);
         States last = states.get(others);
         int best = -1;
         Cost least = Cost.UNKNOWN;
@@ -216,10 +223,10 @@ final class SubsetProgramme {
         return best < 0 ? Optional.empty() : Optional.of(new Trace(core, states, least).follow(root, others, best));
     }
 
-    private States statesOf(int side) {
+    private States statesOf(long side) {
         States found = states.get(side);
         if (found == null) {
-            throw new IllegalStateException("no states of side " + Integer.toBinaryString(side));
+            throw new IllegalStateException("no states of side " + Long.toBinaryString(side));
         }
         return found;
     }

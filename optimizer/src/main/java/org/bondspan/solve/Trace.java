@@ -10,34 +10,34 @@ import java.util.Optional;
 final class Trace {
 
     private final Core core;
-    private final Map<Integer, States> states;
+    private final Map<Long, States> states;
     private final Map<Integer, Integer> gradeOfEdge = new HashMap<>();
-    private final Map<Integer, Integer> leaving = new HashMap<>();
+    private final Map<Integer, Long> leaving = new HashMap<>();
     private final int[] landings;
     private final Cost cost;
     private Optional<Draft.Crossing> crossing = Optional.empty();
 
-    Trace(Core core, Map<Integer, States> states, Cost cost) {
+    Trace(Core core, Map<Long, States> states, Cost cost) {
         this.core = core;
         this.states = states;
         this.cost = cost;
         landings = new int[core.leaves()];
     }
 
-    private record Branch(int side, int node) {}
+    private record Branch(long side, int node) {}
 
     /** The draft that ends with a side hanging at a node, where the root lands. */
-    Draft follow(int root, int side, int node) {
+    Draft follow(int root, long side, int node) {
         landings[root] = node;
         leave(node, side);
         Deque<Branch> open = new ArrayDeque<>();
         open.push(new Branch(side, node));
         while (!open.isEmpty()) {
             Branch branch = along(open.pop());
-            if (Integer.bitCount(branch.side) == 1) {
-                landings[Integer.numberOfTrailingZeros(branch.side)] = branch.node;
+            if (Long.bitCount(branch.side) == 1) {
+                landings[Long.numberOfTrailingZeros(branch.side)] = branch.node;
             } else {
-                int part = part(branch);
+                long part = part(branch);
                 open.push(new Branch(branch.side & ~part, branch.node));
                 open.push(new Branch(part, branch.node));
             }
@@ -59,40 +59,37 @@ final class Trace {
         return new Branch(from.side, node);
     }
 
-    private void leave(int node, int side) {
-        Integer earlier = leaving.putIfAbsent(node, side);
+    private void leave(int node, long side) {
+        Long earlier = leaving.putIfAbsent(node, side);
         if (earlier != null && crossing.isEmpty()) {
-            crossing = Optional.of(new Draft.Crossing(node, Integer.numberOfTrailingZeros(earlier ^ side)));
+            crossing = Optional.of(new Draft.Crossing(node, Long.numberOfTrailingZeros(earlier ^ side)));
         }
     }
 
-    /** The part, with the least leaf in it, that was joined with the rest of a side. */
-    private int part(Branch branch) {
+    /** The part, with the least leaf in it, that was joined with the rest of a side; the first in order of sides. */
+    private long part(Branch branch) {
         States whole = statesOf(branch.side);
         int place = whole.find(branch.node);
-        int least = Integer.lowestOneBit(branch.side);
-        int others = branch.side & ~least;
-        for (int rest = others; rest != 0; rest = (rest - 1) & others) {
-            States one = states.get(branch.side & ~rest);
-            States other = states.get(rest);
-            int i = one == null ? -1 : one.find(branch.node);
-            int j = other == null ? -1 : other.find(branch.node);
-            if (one != null
-                    && other != null
-                    && i >= 0
+        for (Map.Entry<Long, States> part : states.entrySet()) {
+            long rest = branch.side & ~part.getKey();
+            boolean isPart = (part.getKey() & ~branch.side) == 0 && rest != 0;
+            States other = isPart && (part.getKey() & Long.lowestOneBit(branch.side)) != 0 ? states.get(rest) : null;
+            int i = other == null ? -1 : part.getValue().find(branch.node);
+            int j = other == null || i < 0 ? -1 : other.find(branch.node);
+            if (other != null
                     && j >= 0
-                    && one.weight(i) + other.weight(j) + core.tapWeight(branch.node) == whole.weight(place)
-                    && one.extent(i) + other.extent(j) + core.tap(branch.node) == whole.extent(place)) {
-                return branch.side & ~rest;
+                    && part.getValue().weight(i) + other.weight(j) + core.tapWeight(branch.node) == whole.weight(place)
+                    && part.getValue().extent(i) + other.extent(j) + core.tap(branch.node) == whole.extent(place)) {
+                return part.getKey();
             }
         }
-        throw new IllegalStateException("no parts of side " + Integer.toBinaryString(branch.side));
+        throw new IllegalStateException("no parts of side " + Long.toBinaryString(branch.side));
     }
 
-    private States statesOf(int side) {
+    private States statesOf(long side) {
         States found = states.get(side);
         if (found == null) {
-            throw new IllegalStateException("no states of side " + Integer.toBinaryString(side));
+            throw new IllegalStateException("no states of side " + Long.toBinaryString(side));
         }
         return found;
     }

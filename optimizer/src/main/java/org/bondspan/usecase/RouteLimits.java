@@ -36,7 +36,8 @@ public record RouteLimits(Optional<Duration> time, BooleanSupplier stop, Progres
         return new RouteLimits(time, stop, none().progress());
     }
 
+    /** The time begins now. */
     SearchLimits forNetwork() {
-        return new SearchLimits(time, stop, progress::report);
+        return SearchLimits.from(time, stop, progress::report);
     }
 }

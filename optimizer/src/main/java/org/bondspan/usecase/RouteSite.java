@@ -20,6 +20,9 @@ import org.bondspan.units.Money;
 
 /** Finds the interconnection of a site with the least copper, or the least cost, proven least where limits allow. */
 public final class RouteSite {
+    /** Of all the time: how much the search for the least cost may take; the rest is for the least copper. */
+    private static final double SHARE_OF_COST = 0.6;
+
     private RouteSite() {}
 
     /** As {@link #of(Site, RouteLimits)}, without limits. */
@@ -45,7 +48,7 @@ public final class RouteSite {
     /**
      * The least installed cost at the prices of the site, with what the least copper would weigh and cost. Proven least
      * when the take-off of the answer, made from the answer alone, costs no more than the lower bound of the search.
-     * The limits are for both searches together.
+     * The limits are for both searches together; progress is told of the second alone, for the least copper.
      *
      * @throws MissingPriceException naming every price that it takes and that is not stated
      * @throws TooFineException when the plan is so large and so fine that costs cannot be compared
@@ -56,7 +59,9 @@ public final class RouteSite {
         Countdown countdown = Countdown.of(limits);
         Interconnection.Priced priced;
         try {
-            priced = Interconnection.findLeastCost(site, limits.forNetwork()).orElseThrow(NothingFoundException::new);
+            priced = Interconnection.findLeastCost(
+                            site, limits.untold().forNetwork().withShareOfTime(SHARE_OF_COST))
+                    .orElseThrow(NothingFoundException::new);
         } catch (ArithmeticException overflow) {
             throw new TooFineException(overflow);
         }

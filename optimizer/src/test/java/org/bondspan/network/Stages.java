@@ -45,7 +45,7 @@ public final class Stages {
     public int straighten(Mapped mapped, Outcome.Least least) {
         RouteProblem routes = (RouteProblem) mapped.routes;
         ChosenTree chosen = ChosenTree.of(least.tree(), routes.terminalCount());
-        return new Straightening(routes, Optional.empty())
+        return new Straightening(routes, Optional.empty(), () -> false)
                 .straighten(chosen)
                 .ranks()
                 .size();

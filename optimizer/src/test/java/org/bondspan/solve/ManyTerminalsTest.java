@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -151,6 +152,23 @@ class ManyTerminalsTest {
         } else if (!(limited instanceof Outcome.NotFound)) {
             assertThat(limited).hasToString(exact.toString());
         }
+    }
+
+    /** Without a deadline the same problem ends by itself; with one only the stop ends it. */
+    @Test
+    void timeUntilADeadlineIsUsed() {
+        Sketch sketch = GridSketch.plain(3, 24, 70, 2);
+        AtomicLong untimed = new AtomicLong();
+        Outcome.BestFound first = (Outcome.BestFound)
+                Solver.solve(sketch.problem(), Limits.none().until(() -> untimed.incrementAndGet() < 0));
+        AtomicLong asked = new AtomicLong();
+        Limits limits =
+                Limits.none().within(Duration.ofHours(1)).until(() -> asked.incrementAndGet() > 2 * untimed.get());
+        Outcome.BestFound later = (Outcome.BestFound) Solver.solve(sketch.problem(), limits);
+        assertThat(asked.get()).isGreaterThan(2 * untimed.get());
+        TreeAudit.check(sketch, later.tree());
+        assertThat(later.tree().cost()).isLessThanOrEqualTo(first.tree().cost());
+        assertThat(later.lowerBoundWeight()).isGreaterThanOrEqualTo(first.lowerBoundWeight());
     }
 
     @Test

@@ -28,7 +28,7 @@ class SeparatorTest {
     }
 
     private static void compare(Core core, Random random) {
-        int within = core.everything() & ~(1 << random.nextInt(core.leaves()));
+        long within = core.everything() & ~(1L << random.nextInt(core.leaves()));
         int grade = core.need().grades() - 1;
         Labels labels = new Labels(core.nodes());
         labels.clear();
@@ -71,14 +71,14 @@ class SeparatorTest {
         return nodes;
     }
 
-    private static boolean isJoined(Core core, int within, int grade, Set<Integer> settled) {
+    private static boolean isJoined(Core core, long within, int grade, Set<Integer> settled) {
         for (int start = 0; start < core.nodes(); start++) {
             if (!settled.contains(start)) {
                 Set<Integer> piece = new HashSet<>();
                 collect(core, grade, settled, start, piece);
                 boolean touchesAll = true;
-                for (int left = within; left != 0; left &= left - 1) {
-                    Leaf leaf = core.leaf(Integer.numberOfTrailingZeros(left));
+                for (long left = within; left != 0; left &= left - 1) {
+                    Leaf leaf = core.leaf(Long.numberOfTrailingZeros(left));
                     touchesAll &= IntStream.range(0, leaf.size()).anyMatch(i -> piece.contains(leaf.node(i)));
                 }
                 if (touchesAll) {
