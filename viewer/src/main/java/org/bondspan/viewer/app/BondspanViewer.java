@@ -17,6 +17,7 @@ import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Opened;
+import org.bondspan.viewer.work.Failures;
 
 /** The program: opens the window, remembers how it stood, and does what the command line asks. */
 public final class BondspanViewer extends Application {
@@ -38,6 +39,10 @@ public final class BondspanViewer extends Application {
         StartOptions options = StartOptions.of(getParameters().getRaw());
         Settings settings = Settings.read(Settings.usualPlace());
         Window window = open(stage, settings, new FxDialogs(stage));
+        // What goes wrong in the window itself is told there too, and the window goes on.
+        Thread.currentThread()
+                .setUncaughtExceptionHandler(
+                        (thread, failure) -> window.run(Asking.say(Failures.message("That cannot be done", failure))));
         follow(options, window, stage);
     }
 
