@@ -46,7 +46,9 @@ final class Display {
         CompletableFuture<Double> width = new CompletableFuture<>();
         try {
             Platform.startup(() -> measureText(width));
-            return width.get(PATIENCE_SECONDS, TimeUnit.SECONDS) > 0 ? Optional.empty() : Optional.of(advice("no font"));
+            return width.get(PATIENCE_SECONDS, TimeUnit.SECONDS) > 0
+                    ? Optional.empty()
+                    : Optional.of(advice("no font"));
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return Optional.of(advice("interrupted"));

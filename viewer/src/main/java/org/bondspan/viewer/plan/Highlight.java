@@ -25,7 +25,10 @@ final class Highlight extends Group {
 
     private static final Color ON_DARK = Color.web("#7a5212");
 
-    private static final double RING = 4;
+    private static final double RING = 1.5;
+
+    /** What has more symbols than this, such as a frame, is told by its lines. */
+    private static final int MOST_RINGS = 12;
 
     private final Path halo = new Path();
     private final Path rings = new Path();
@@ -40,7 +43,6 @@ final class Highlight extends Group {
         halo.setStrokeLineCap(StrokeLineCap.ROUND);
         halo.setStrokeLineJoin(StrokeLineJoin.ROUND);
         rings.setStrokeWidth(RING);
-        rings.setOpacity(Math.min(1, 2 * opacity));
         dash.setStrokeWidth(dashWidth);
         dash.getStrokeDashArray().addAll(6.0, 7.0);
         dash.setStrokeLineCap(StrokeLineCap.BUTT);
@@ -53,11 +55,16 @@ final class Highlight extends Group {
         halo.setBlendMode(light ? BlendMode.MULTIPLY : BlendMode.SCREEN);
         rings.setStroke(ink);
         dash.setStroke(paper);
-        halo.getElements().setAll(lines(outline.lines()));
-        dash.getElements().setAll(lines(outline.lines()));
+        List<PathElement> lines = lines(outline.lines());
         List<PathElement> circles = new ArrayList<>();
         outline.circles().forEach(circle -> circles.addAll(circle(circle)));
-        rings.getElements().setAll(circles);
+        List<PathElement> all = new ArrayList<>(lines);
+        all.addAll(circles);
+        halo.getElements().setAll(all);
+        dash.getElements().setAll(lines(outline.lines()));
+        boolean ringed =
+                outline.circles().size() <= MOST_RINGS || outline.lines().isEmpty();
+        rings.getElements().setAll(ringed ? rings(outline.circles()) : List.of());
     }
 
     private static List<PathElement> lines(List<Line2D> pieces) {
@@ -75,8 +82,18 @@ final class Highlight extends Group {
         return elements;
     }
 
+    /** Outside the symbols. */
+    private static List<PathElement> rings(List<Outline.Circle> circles) {
+        return circles.stream()
+                .flatMap(circle -> circle(circle, circle.radius() + 5).stream())
+                .toList();
+    }
+
     private static List<PathElement> circle(Outline.Circle circle) {
-        double r = circle.radius();
+        return circle(circle, circle.radius());
+    }
+
+    private static List<PathElement> circle(Outline.Circle circle, double r) {
         return List.of(
                 new MoveTo(circle.x() - r, circle.y()),
                 new ArcTo(r, r, 0, circle.x() + r, circle.y(), false, true),
