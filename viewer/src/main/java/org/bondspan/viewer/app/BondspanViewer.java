@@ -1,10 +1,8 @@
 package org.bondspan.viewer.app;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
@@ -16,7 +14,7 @@ import org.bondspan.viewer.pane.Window;
 import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
-import org.bondspan.viewer.state.Opened;
+import org.bondspan.viewer.work.Failures;
 
 /** The program: opens the window, remembers how it stood, and does what the command line asks. */
 public final class BondspanViewer extends Application {
@@ -37,13 +35,24 @@ public final class BondspanViewer extends Application {
     public void start(Stage stage) {
         StartOptions options = StartOptions.of(getParameters().getRaw());
         Settings settings = Settings.read(Settings.usualPlace());
-        Window window = open(stage, settings, new FxDialogs(stage));
+        Window window = new Window(settings.palette(), new FxDialogs(stage), settings::recent, stage::close);
+        // What goes wrong in the window itself is told there too, and the window goes on.
+        Thread.currentThread()
+                .setUncaughtExceptionHandler(
+                        (thread, failure) -> window.run(Asking.say(Failures.message("That cannot be done", failure))));
+        // The site is read and solved while the window is put up.
         follow(options, window, stage);
+        show(window, stage, settings);
     }
 
     /** A window on that stage. */
     static Window open(Stage stage, Settings settings, Dialogs dialogs) {
         Window window = new Window(settings.palette(), dialogs, settings::recent, stage::close);
+        show(window, stage, settings);
+        return window;
+    }
+
+    private static void show(Window window, Stage stage, Settings settings) {
         stage.setScene(new Scene(window.root()));
         stage.setTitle("Bondspan");
         stage.setMinWidth(LEAST_WIDTH);
@@ -53,14 +62,13 @@ public final class BondspanViewer extends Application {
         settings.number("x").filter(x -> isOnScreen(settings)).ifPresent(stage::setX);
         settings.number("y").filter(y -> isOnScreen(settings)).ifPresent(stage::setY);
         stage.setMaximized(settings.number("maximized").isPresent());
-        window.onChange(desk -> follow(desk, stage, settings));
+        window.onChange(new Follower(stage, settings)::follow);
         stage.setOnHidden(event -> {
             window.close();
             keep(stage, window.desk(), settings);
         });
         stage.show();
         window.focusPlan();
-        return window;
     }
 
     private static boolean isOnScreen(Settings settings) {
@@ -68,22 +76,6 @@ public final class BondspanViewer extends Application {
         double y = settings.number("y").orElse(0.0);
         return !javafx.stage.Screen.getScreensForRectangle(x, y, LEAST_WIDTH / 2, LEAST_HEIGHT / 2)
                 .isEmpty();
-    }
-
-    /** The title of the window and the recent files go with what is opened. */
-    private static void follow(Desk desk, Stage stage, Settings settings) {
-        Optional<Path> path = desk.opened().map(Opened::path).map(Path::toAbsolutePath);
-        String title = desk.opened()
-                .map(opened -> opened.site().name() + " \u2013 Bondspan")
-                .orElse("Bondspan");
-        if (!title.equals(stage.getTitle())) {
-            stage.setTitle(title);
-        }
-        List<Path> recent = settings.recent();
-        if (path.isPresent() && !recent.stream().findFirst().equals(path)) {
-            settings.keep(Asking.recent(recent, path.get()));
-            settings.write();
-        }
     }
 
     private static void keep(Stage stage, Desk desk, Settings settings) {

@@ -85,7 +85,7 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
             case LEAST -> "Least " + what + ", proven";
             case BEST_FOUND ->
                 "Best found, at most " + Numbers.print(layout.gapPercent()) + " % above the least " + what;
-            case IMPOSSIBLE -> "Impossible: no lawful way to all that must be connected";
+            case IMPOSSIBLE -> "Impossible as drawn";
         };
         long violations = violations(layout.findings());
         return violations == 0 ? verdict : verdict + ", " + Wording.counted(violations, "violation") + " to mend";

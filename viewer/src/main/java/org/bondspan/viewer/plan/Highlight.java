@@ -15,34 +15,45 @@ import javafx.scene.shape.PathElement;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 
-/** Makes something stand out by shape: a broad translucent halo, and a dash in the colour of the paper upon it. */
+/**
+ * Makes something stand out by shape: a broad translucent halo with a dash in the colour of the paper on lines, rings
+ * about symbols.
+ */
 final class Highlight extends Group {
     /** As a marker pen on paper: what lies below stays as it is; the dash tells it where colour does not. */
     private static final Color ON_LIGHT = Color.web("#ffdb8f");
 
     private static final Color ON_DARK = Color.web("#7a5212");
 
+    private static final double RING = 1.5;
+
+    /** What has more symbols than this, such as a frame, is told by its lines. */
+    private static final int MOST_RINGS = 12;
+
     private final Path halo = new Path();
+    private final Path rings = new Path();
     private final Path dash = new Path();
 
     /** Both widths in pixels; no dash where its width is 0. */
     Highlight(double haloWidth, double opacity, double dashWidth) {
-        getChildren().addAll(halo, dash);
+        getChildren().addAll(halo, rings, dash);
         setMouseTransparent(true);
         halo.setStrokeWidth(haloWidth);
         halo.setOpacity(opacity);
         halo.setStrokeLineCap(StrokeLineCap.ROUND);
         halo.setStrokeLineJoin(StrokeLineJoin.ROUND);
+        rings.setStrokeWidth(RING);
         dash.setStrokeWidth(dashWidth);
         dash.getStrokeDashArray().addAll(6.0, 7.0);
         dash.setStrokeLineCap(StrokeLineCap.BUTT);
         dash.setVisible(dashWidth > 0);
     }
 
-    void show(Outline outline, Color paper) {
+    void show(Outline outline, Color ink, Color paper) {
         boolean light = paper.getBrightness() > 0.5;
         halo.setStroke(light ? ON_LIGHT : ON_DARK);
         halo.setBlendMode(light ? BlendMode.MULTIPLY : BlendMode.SCREEN);
+        rings.setStroke(ink);
         dash.setStroke(paper);
         List<PathElement> lines = lines(outline.lines());
         List<PathElement> circles = new ArrayList<>();
@@ -51,6 +62,9 @@ final class Highlight extends Group {
         all.addAll(circles);
         halo.getElements().setAll(all);
         dash.getElements().setAll(lines(outline.lines()));
+        boolean ringed =
+                outline.circles().size() <= MOST_RINGS || outline.lines().isEmpty();
+        rings.getElements().setAll(ringed ? rings(outline.circles()) : List.of());
     }
 
     private static List<PathElement> lines(List<Line2D> pieces) {
@@ -68,8 +82,18 @@ final class Highlight extends Group {
         return elements;
     }
 
+    /** Outside the symbols. */
+    private static List<PathElement> rings(List<Outline.Circle> circles) {
+        return circles.stream()
+                .flatMap(circle -> circle(circle, circle.radius() + 5).stream())
+                .toList();
+    }
+
     private static List<PathElement> circle(Outline.Circle circle) {
-        double r = circle.radius();
+        return circle(circle, circle.radius());
+    }
+
+    private static List<PathElement> circle(Outline.Circle circle, double r) {
         return List.of(
                 new MoveTo(circle.x() - r, circle.y()),
                 new ArcTo(r, r, 0, circle.x() + r, circle.y(), false, true),

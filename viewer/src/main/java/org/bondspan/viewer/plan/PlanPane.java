@@ -163,10 +163,11 @@ public final class PlanPane extends Region {
     }
 
     private void layOutHighlights(PlanScene shown, Indexed of, PlanView view) {
+        Color ink = Tints.colour(shown.palette(), Tint.INK);
         Color paper = Tints.colour(shown.palette(), Tint.PAPER);
         Optional<String> apart = aimed.filter(id -> !shown.selected().equals(Optional.of(id)));
-        hover.show(Outline.of(apart.map(of::items).orElse(List.of()), view, shown.layers()), paper);
-        selection.show(Outline.of(shown.selected().map(of::items).orElse(List.of()), view, shown.layers()), paper);
+        hover.show(Outline.of(apart.map(of::items).orElse(List.of()), view, shown.layers()), ink, paper);
+        selection.show(Outline.of(shown.selected().map(of::items).orElse(List.of()), view, shown.layers()), ink, paper);
     }
 
     private void settle() {

@@ -40,7 +40,7 @@ public final class Asking {
                                     .at(first)
                                     .selecting(Optional.empty())
                                     .measuring(Optional.empty());
-            return desk.opening(opened, look).working(desk.work());
+            return desk.opening(opened, look).working(desk.work().map(work -> work.as("Solving")));
         });
     }
 

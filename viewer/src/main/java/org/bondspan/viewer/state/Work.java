@@ -20,6 +20,11 @@ public record Work(long number, String what, Optional<Reached> reached, boolean 
         return new Work(number, what, Optional.of(new Reached(best, bound)), stopping);
     }
 
+    /** Its next part, under another name. */
+    public Work as(String part) {
+        return new Work(number, part, reached, stopping);
+    }
+
     public Work asStopping() {
         return new Work(number, what, reached, true);
     }

@@ -11,12 +11,13 @@ import org.bondspan.usecase.TooFineException;
 import org.bondspan.viewer.state.Message;
 
 /** What went wrong, in words for the window: a file with its place and a way out, or a fault of the program. */
-final class Failures {
+public final class Failures {
     private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
 
     private Failures() {}
 
-    static Message message(String title, Throwable failure) {
+    /** The title is for what a user can mend; a fault of the program has its own. */
+    public static Message message(String title, Throwable failure) {
         if (failure instanceof InputException input) {
             return Message.trouble(
                     title, input.problems().stream().map(Failures::line).toList());

@@ -2,6 +2,9 @@ package org.bondspan.viewer.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.viewer.Sitting;
@@ -10,6 +13,7 @@ import org.bondspan.viewer.model.Totals.Total;
 import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class TotalsTest {
     /**
@@ -72,6 +76,23 @@ class TotalsTest {
                         new Total("weight", "35.62 lb"),
                         new Total("least", "538.98 lb"),
                         new Total("against the least", "\u2212503.36 lb"));
+    }
+
+    /** The timber hall without its open floor: no drawn line leads to the water entry. */
+    @Test
+    void whatIsImpossibleHasNoTotals(@TempDir Path directory) throws IOException {
+        Path closed = directory.resolve("closed.site.json");
+        Files.writeString(
+                closed,
+                Files.readString(Sitting.sample("hall-timber.site.json")).replaceFirst("\"open\": \\{[^}]*},", ""));
+        try (Sitting sitting = new Sitting()) {
+            sitting.bench().open(closed);
+            Totals totals = Totals.of(sitting.settle());
+
+            assertThat(totals.verdict()).isEqualTo("Impossible as drawn, 1 violation to mend");
+            assertThat(totals.standing()).isEqualTo(Standing.BAD);
+            assertThat(totals.totals()).isEmpty();
+        }
     }
 
     @Test
