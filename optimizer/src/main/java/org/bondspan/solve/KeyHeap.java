@@ -3,8 +3,8 @@ package org.bondspan.solve;
 import java.util.Arrays;
 
 /**
- * Nodes by weight, then extent, for shortest paths: a radix heap. A node may be in it more than once.
- * Equal keys come out in an order that depends on nothing but the calls.
+ * Nodes by weight, then extent, for shortest paths: a radix heap. A node may be in it more than once. Equal keys come
+ * out in an order that depends on nothing but the calls.
  *
  * <p>An entry lies in the bucket of the highest bit in which its key differs from the last key that came out; so all of
  * a lower bucket come before any of a higher one, and bucket 0 holds those that are equal to it. When bucket 0 is empty

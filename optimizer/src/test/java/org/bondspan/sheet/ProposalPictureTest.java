@@ -74,6 +74,18 @@ class ProposalPictureTest {
         });
     }
 
+    /** One of the two footings is enough; the sound proposal lands on that in the southwest. */
+    @Test
+    void tellsWhatBecomesOfEachElectrode() {
+        Picture sound =
+                picture(DEPOT, ProposalReader.read(Path.of("..", "samples", "hall-timber.sound.proposal.json"), DEPOT));
+        assertThat(words(sound, "footing-southwest", Note.Kind.ELECTRODE)).contains("concrete-encased electrode");
+        assertThat(words(sound, "footing-northeast", Note.Kind.ELECTRODE)).contains("need not be connected");
+        Picture faulty = picture(
+                DEPOT, ProposalReader.read(Path.of("..", "samples", "hall-timber.faulty.proposal.json"), DEPOT));
+        assertThat(words(faulty, "footing-southwest", Note.Kind.ELECTRODE)).contains("NO SUFFICIENT LAWFUL WAY");
+    }
+
     /** A tap at 30 ft on a run of 100 ft from (0, 0) is at (30, 0). */
     @Test
     void drawsAConductorWithoutALineStraightBetweenItsEnds() {

@@ -27,10 +27,11 @@ class MoatsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void neverBoundMoreThanTheLeastTreeNorCutOffItsEdges(long seed) {
-        core(seed).ifPresent(core -> plainly(core).ifPresent(tree -> {
-            check(tree, Moats.of(core, ENDLESS));
-            check(tree, Moats.of(core, ENDLESS).deeper(tree, core.leaves(), ENDLESS));
-        }));
+        core(seed)
+                .ifPresent(core -> plainly(core).ifPresent(tree -> {
+                    check(tree, Moats.of(core, ENDLESS));
+                    check(tree, Moats.of(core, ENDLESS).deeper(tree, core.leaves(), ENDLESS));
+                }));
     }
 
     private static void check(CoreTree tree, Moats moats) {
@@ -47,13 +48,14 @@ class MoatsTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void neverLeaveOutWhatALeastTreeUses(long seed) {
-        core(seed).ifPresent(core -> plainly(core).ifPresent(tree -> {
-            Moats moats = Moats.of(core, ENDLESS);
-            SubCore part = new Narrowing(core, moats).part(tree.cost().weight());
-            CoreTree inPart = plainly(part.core()).orElseThrow();
-            assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
-            checkStates(part.core(), inPart, moats.within(part.core()));
-        }));
+        core(seed)
+                .ifPresent(core -> plainly(core).ifPresent(tree -> {
+                    Moats moats = Moats.of(core, ENDLESS);
+                    SubCore part = new Narrowing(core, moats).part(tree.cost().weight());
+                    CoreTree inPart = plainly(part.core()).orElseThrow();
+                    assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
+                    checkStates(part.core(), inPart, moats.within(part.core()));
+                }));
     }
 
     private static Optional<CoreTree> plainly(Core core) {

@@ -7,7 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.Obligation;
+import org.bondspan.code.Qualification;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.JudgedConductor;
@@ -49,6 +52,7 @@ final class ShownProposal {
 
     static Shown of(Site site, Proposal proposal, ReviewOutcome outcome) {
         ShownProposal shown = new ShownProposal(site, proposal);
+        GroundingElectrodeSystem system = GroundingElectrodeSystem.of(site);
         Map<String, Optional<Length>> lengths =
                 outcome.conductors().stream().collect(Collectors.toMap(JudgedConductor::id, JudgedConductor::length));
         return new Shown(
@@ -57,7 +61,7 @@ final class ShownProposal {
                         .toList(),
                 proposal.joints().stream().flatMap(shown::meeting).toList(),
                 site.electrodes().stream()
-                        .map(electrode -> state(electrode, outcome.ways()))
+                        .map(electrode -> shown.state(electrode, system, outcome.ways()))
                         .toList(),
                 "NO SUFFICIENT LAWFUL WAY",
                 outcome.findings());
@@ -166,14 +170,32 @@ final class ShownProposal {
         return joint.place().stream().map(place -> new Shown.Meeting(joint.id().orElse(""), place, symbol));
     }
 
-    /** Whether a proposal reaches it, as the review judged. */
-    private static ElectrodeState state(Electrode electrode, List<JudgedWay> ways) {
-        List<JudgedWay> own =
-                ways.stream().filter(way -> way.thing().equals(electrode.id())).toList();
-        State state = State.NOT_NEEDED;
-        if (!own.isEmpty()) {
-            state = own.stream().allMatch(JudgedWay::lawful) ? State.BONDED : State.UNREACHED;
-        }
+    /**
+     * What becomes of it, as the review judged; of several of which one is enough, those that copper lands on count.
+     */
+    private ElectrodeState state(Electrode electrode, GroundingElectrodeSystem system, List<JudgedWay> ways) {
+        State state = system.obligations().stream()
+                .filter(obligation -> obligation.members().contains(electrode.id()))
+                .findFirst()
+                .map(obligation -> state(electrode, obligation, ways))
+                .orElse(Qualification.of(electrode).qualifies() ? State.NOT_NEEDED : State.NOT_AN_ELECTRODE);
         return new ElectrodeState(electrode.id(), electrode.type(), state, Optional.empty(), List.of(), "", List.of());
+    }
+
+    private State state(Electrode electrode, Obligation obligation, List<JudgedWay> ways) {
+        boolean lawful = ways.stream()
+                .filter(way -> way.thing().equals(obligation.name()))
+                .allMatch(JudgedWay::lawful);
+        if (!lawful) {
+            return State.UNREACHED;
+        }
+        return obligation.members().size() == 1 || isLandedOn(electrode) ? State.BONDED : State.NOT_NEEDED;
+    }
+
+    private boolean isLandedOn(Electrode electrode) {
+        return proposal.conductors().stream()
+                .flatMap(conductor -> Stream.of(conductor.from(), conductor.to()))
+                .anyMatch(end ->
+                        end instanceof End.AtElectrode at && at.electrode().equals(electrode.id()));
     }
 }

@@ -1,9 +1,11 @@
 package org.bondspan.viewer.app;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.scene.Scene;
@@ -23,19 +25,20 @@ public final class BondspanViewer extends Application {
     private static final double HEIGHT = 800;
     private static final double LEAST_WIDTH = 560;
     private static final double LEAST_HEIGHT = 380;
-    private static final int BAD_INPUT = 2;
 
-    private static int exitCode;
+    private static List<String> trouble = List.of();
 
-    /** What the program ends with once the window is closed. */
-    public static int exitCode() {
-        return exitCode;
+    /** Why there is no picture of the window, line by line, once it is closed; empty where nothing went wrong. */
+    static List<String> trouble() {
+        return trouble;
     }
 
     @Override
     public void start(Stage stage) {
         StartOptions options = StartOptions.of(getParameters().getRaw());
-        Settings settings = Settings.read(Settings.usualPlace());
+        // A picture shows the same whoever takes it.
+        Settings settings =
+                options.snapshot().isPresent() ? Settings.forgetful() : Settings.read(Settings.usualPlace());
         Window window = new Window(settings.palette(), new FxDialogs(stage), settings::recent, stage::close);
         // What goes wrong in the window itself is told there too, and the window goes on.
         Thread.currentThread()
@@ -93,25 +96,36 @@ public final class BondspanViewer extends Application {
         settings.write();
     }
 
-    /** One after the other: site, prices, level, proposal, picture. */
+    /** One after the other: site, prices, level, proposal, picture; none after one that went wrong. */
     private static void follow(StartOptions options, Window window, Stage stage) {
         List<Runnable> steps = new ArrayList<>();
         options.site().ifPresent(site -> steps.add(() -> window.open(site)));
         options.prices().ifPresent(book -> steps.add(() -> window.price(book)));
         options.level().ifPresent(level -> steps.add(() -> window.run(Looking.atLevel(level))));
         options.proposal().ifPresent(proposal -> steps.add(() -> window.review(proposal)));
-        options.snapshot()
-                .ifPresent(file -> steps.add(() -> Snapshot.of(stage.getScene(), file, window::isSettled, written -> {
-                    exitCode = written && !window.isInTrouble() ? 0 : BAD_INPUT;
-                    stage.close();
-                })));
-        take(steps.iterator(), window);
+        if (options.snapshot().isEmpty()) {
+            take(steps.iterator(), window, () -> {});
+            return;
+        }
+        Path file = options.snapshot().get();
+        steps.add(() -> Snapshot.of(stage.getScene(), file, window::isSettled, failure -> {
+            trouble = failure.stream().toList();
+            stage.close();
+        }));
+        take(steps.iterator(), window, () -> {
+            trouble = window.desk().message().stream()
+                    .flatMap(message -> Stream.concat(Stream.of(message.title()), message.lines().stream()))
+                    .toList();
+            stage.close();
+        });
     }
 
-    private static void take(Iterator<Runnable> steps, Window window) {
-        if (steps.hasNext()) {
+    private static void take(Iterator<Runnable> steps, Window window, Runnable wentWrong) {
+        if (window.isInTrouble()) {
+            wentWrong.run();
+        } else if (steps.hasNext()) {
             steps.next().run();
-            whenever(window::isIdle, () -> take(steps, window));
+            whenever(window::isIdle, () -> take(steps, window, wentWrong));
         }
     }
 

@@ -12,8 +12,8 @@ import javafx.application.Application;
  * display, or a library is missing, it says so in one line instead of a stack trace.
  */
 public final class Launcher {
-    /** Bad arguments. */
-    static final int USAGE_ERROR = 2;
+    /** Bad arguments or files. */
+    static final int BAD_INPUT = 2;
 
     /** No display, or a library is missing ({@code EX_UNAVAILABLE} of sysexits.h). */
     static final int UNAVAILABLE = 69;
@@ -55,7 +55,7 @@ public final class Launcher {
             StartOptions.of(arguments);
         } catch (IllegalArgumentException e) {
             err.println("bondspan-viewer: " + e.getMessage());
-            return USAGE_ERROR;
+            return BAD_INPUT;
         }
         // off-screen drawing only; the windows are JavaFX's
         System.setProperty("java.awt.headless", "true");
@@ -66,6 +66,7 @@ public final class Launcher {
             return UNAVAILABLE;
         }
         Application.launch(BondspanViewer.class, arguments.toArray(String[]::new));
-        return BondspanViewer.exitCode();
+        BondspanViewer.trouble().forEach(line -> err.println("bondspan-viewer: " + line));
+        return BondspanViewer.trouble().isEmpty() ? 0 : BAD_INPUT;
     }
 }

@@ -20,10 +20,10 @@ import org.bondspan.sheet.plan.Palette;
 public final class Settings {
     private static final String RECENT = "recent.";
 
-    private final Path file;
+    private final Optional<Path> file;
     private final Properties values = new Properties();
 
-    private Settings(Path file) {
+    private Settings(Optional<Path> file) {
         this.file = file;
     }
 
@@ -52,8 +52,13 @@ public final class Settings {
                 .map(Path::of);
     }
 
+    /** Those of a window that nobody has used yet; they are never written. */
+    public static Settings forgetful() {
+        return new Settings(Optional.empty());
+    }
+
     public static Settings read(Path file) {
-        Settings settings = new Settings(file);
+        Settings settings = new Settings(Optional.of(file));
         try (Reader reader = Files.newBufferedReader(file)) {
             settings.values.load(reader);
         } catch (IOException | IllegalArgumentException none) {
@@ -64,12 +69,16 @@ public final class Settings {
 
     /** Keeps them; says whether that was possible. */
     public boolean write() {
+        return file.map(this::writeTo).orElse(false);
+    }
+
+    private boolean writeTo(Path place) {
         try {
-            Path parent = file.toAbsolutePath().getParent();
+            Path parent = place.toAbsolutePath().getParent();
             if (parent != null) {
                 Files.createDirectories(parent);
             }
-            try (Writer writer = Files.newBufferedWriter(file)) {
+            try (Writer writer = Files.newBufferedWriter(place)) {
                 values.store(writer, null);
             }
             return true;

@@ -1,8 +1,12 @@
 package org.bondspan.viewer.app;
 
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javafx.animation.AnimationTimer;
@@ -17,8 +21,8 @@ final class Snapshot {
 
     private Snapshot() {}
 
-    /** @param done hears, once, that the picture is written or could not be */
-    static void of(Scene scene, Path file, BooleanSupplier settled, Consumer<Boolean> done) {
+    /** @param done hears, once, that the picture is written, or why it could not be */
+    static void of(Scene scene, Path file, BooleanSupplier settled, Consumer<Optional<String>> done) {
         new AnimationTimer() {
             private int rest;
 
@@ -33,7 +37,7 @@ final class Snapshot {
         }.start();
     }
 
-    static boolean write(WritableImage picture, Path file) {
+    private static Optional<String> write(WritableImage picture, Path file) {
         int width = (int) picture.getWidth();
         int height = (int) picture.getHeight();
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -44,9 +48,12 @@ final class Snapshot {
             }
         }
         try {
-            return ImageIO.write(image, "png", file.toFile());
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", bytes);
+            Files.write(file, bytes.toByteArray(), StandardOpenOption.CREATE_NEW);
+            return Optional.empty();
         } catch (IOException e) {
-            return false;
+            return Optional.of(file + " cannot be written. Name a file in a directory that you may write to.");
         }
     }
 }

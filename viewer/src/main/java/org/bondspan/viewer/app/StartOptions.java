@@ -1,11 +1,13 @@
 package org.bondspan.viewer.app;
 
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +24,7 @@ public record StartOptions(
         Optional<Path> snapshot) {
 
     public static final String USAGE =
-            "bondspan-viewer [SITE] [--level ID] [--proposal FILE] [--prices FILE]" + " [--snapshot FILE.png]";
+            "bondspan-viewer [SITE] [--level ID] [--proposal FILE] [--prices FILE] [--snapshot FILE.png]";
 
     private static final List<String> OPTIONS = List.of("--level", "--proposal", "--prices", "--snapshot");
 
@@ -60,7 +62,22 @@ public record StartOptions(
         if (sites.isEmpty() && !options.isEmpty()) {
             throw new IllegalArgumentException("name the site first. Usage: " + USAGE);
         }
+        read.snapshot().ifPresent(StartOptions::check);
         return read;
+    }
+
+    private static void check(Path snapshot) {
+        if (!snapshot.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
+            throw new IllegalArgumentException(
+                    "--snapshot " + snapshot + ": the picture is a PNG. Let the name end in .png");
+        }
+        if (Files.exists(snapshot)) {
+            throw new IllegalArgumentException("--snapshot " + snapshot + " is there already. Name another file");
+        }
+        Path directory = snapshot.toAbsolutePath().getParent();
+        if (directory != null && !Files.isDirectory(directory)) {
+            throw new IllegalArgumentException("--snapshot " + snapshot + ": there is no directory " + directory);
+        }
     }
 
     private static Optional<Path> path(Optional<String> name) {

@@ -3,9 +3,12 @@ package org.bondspan.viewer.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class StartOptionsTest {
     @Test
@@ -35,5 +38,17 @@ class StartOptionsTest {
         assertThatThrownBy(() -> StartOptions.of(List.of("a.json", "b.json"))).hasMessageContaining("one site");
         assertThatThrownBy(() -> StartOptions.of(List.of("--snapshot", "x.png")))
                 .hasMessageContaining("name the site first");
+    }
+
+    @Test
+    void aPictureGoesIntoANewFileOfADirectoryThatIsThere(@TempDir Path directory) throws IOException {
+        Path there = Files.writeString(directory.resolve("there.png"), "kept");
+        assertThatThrownBy(() -> StartOptions.of(List.of("a.json", "--snapshot", there.toString())))
+                .hasMessageContaining("there already");
+        assertThatThrownBy(() -> StartOptions.of(List.of(
+                        "a.json", "--snapshot", directory.resolve("no/x.png").toString())))
+                .hasMessageContaining("there is no directory");
+        assertThatThrownBy(() -> StartOptions.of(List.of("a.json", "--snapshot", "x.jpg")))
+                .hasMessageContaining(".png");
     }
 }
