@@ -7,12 +7,16 @@ import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
+import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
+import javafx.stage.Window;
 import org.bondspan.sheet.plan.Item;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.Picture;
@@ -41,6 +45,10 @@ public final class PlanPane extends Region {
     private final Rectangle focusFrame = new Rectangle();
     private final Latest indexer = new Latest("plan index");
     private final ReadOnlyBooleanWrapper settled = new ReadOnlyBooleanWrapper(this, "settled", false);
+    private final ObservableValue<Number> outputScale = sceneProperty()
+            .flatMap(Scene::windowProperty)
+            .flatMap(Window::outputScaleXProperty)
+            .orElse(1);
     private @Nullable PlanScene scene;
     private @Nullable Indexed indexed;
     private Optional<String> aimed = Optional.empty();
@@ -62,11 +70,12 @@ public final class PlanPane extends Region {
         focusFrame.setStrokeWidth(2);
         focusFrame.setMouseTransparent(true);
         focusFrame.visibleProperty().bind(focusedProperty());
-        for (javafx.scene.Node layer : List.of(backdrop, hover, selection, measured, scaleBar, focusFrame)) {
+        for (Node layer : List.of(backdrop, hover, selection, measured, scaleBar, focusFrame)) {
             layer.setManaged(false);
             getChildren().add(layer);
         }
         setClip(clip());
+        outputScale.addListener(change -> requestLayout());
         new PlanMouse(this).listen();
         new PlanKeys(this).listen();
     }
@@ -81,6 +90,7 @@ public final class PlanPane extends Region {
     /** Shows a scene from the next frame on. */
     public void show(PlanScene next) {
         boolean kept = scene != null && next.keepsPictureOf(scene);
+        boolean sameWords = kept && scene != null && next.selected().equals(scene.selected());
         scene = next;
         settled.set(false);
         if (!kept) {
@@ -89,7 +99,9 @@ public final class PlanPane extends Region {
         }
         setBackground(Background.fill(Tints.colour(next.palette(), Tint.PAPER)));
         setCursor(cursor(next.tool()));
-        setAccessibleText(Spoken.of(next, aimed));
+        if (!sameWords) {
+            setAccessibleText(Spoken.of(next, aimed));
+        }
         requestLayout();
     }
 
@@ -147,7 +159,7 @@ public final class PlanPane extends Region {
         Palette palette = scene.palette();
         if (indexed.isOf(scene.picture())) {
             Lettering words = labels.show(indexed, view, scene.layers(), scene.labels());
-            backdrop.show(new Shot(view, outputScale(), palette, scene.layers(), words.notes()), indexed.raster());
+            backdrop.show(new Shot(view, outputScale.getValue().doubleValue(), palette, scene.layers(), words.notes()), indexed.raster());
             layOutHighlights(scene, indexed, view);
         }
         measured.show(scene.measured(), view, palette);
@@ -176,12 +188,6 @@ public final class PlanPane extends Region {
                 && indexed.isOf(scene.picture())
                 && backdrop.isSettled()
                 && labels.isSettled());
-    }
-
-    private double outputScale() {
-        return getScene() == null || getScene().getWindow() == null
-                ? 1
-                : getScene().getWindow().getOutputScaleX();
     }
 
     private PlanView view(PlanScene of) {

@@ -1,6 +1,9 @@
 package org.bondspan.viewer.plan;
 
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.bondspan.sheet.plan.Item;
@@ -27,11 +30,13 @@ final class Steps {
 
     /** Every id once, of the layers that are on. */
     static List<String> of(Picture picture, Set<Layer> layers) {
+        Map<Layer, Set<String>> ids = new EnumMap<>(Layer.class);
+        for (Item item : picture.items()) {
+            ids.computeIfAbsent(item.layer(), layer -> new LinkedHashSet<>()).add(item.id());
+        }
         return ORDER.stream()
                 .filter(layers::contains)
-                .flatMap(layer -> picture.items().stream()
-                        .filter(item -> item.layer() == layer)
-                        .map(Item::id))
+                .flatMap(layer -> ids.getOrDefault(layer, Set.of()).stream())
                 .distinct()
                 .toList();
     }
