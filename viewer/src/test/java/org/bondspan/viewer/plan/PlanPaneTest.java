@@ -3,6 +3,7 @@ package org.bondspan.viewer.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.Color;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
 import javafx.stage.Stage;
+import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.sheet.plan.Tint;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.viewer.FxRequired;
@@ -198,5 +201,41 @@ class PlanPaneTest {
     void focusShows(FxRobot robot) {
         robot.interact(pane::requestFocus);
         assertThat(robot.lookup("#focus-frame").query().isVisible()).isTrue();
+    }
+
+    @Test
+    void showsWhatIsPainted(FxRobot robot) {
+        assertThat(pixel(robot, Drawn.at(20, 2), 0)).isEqualTo(Palette.LIGHT.of(Tint.GROUNDING_ELECTRODE_CONDUCTOR));
+        assertThat(pixel(robot, Drawn.at(25, 15), 0)).isEqualTo(Palette.LIGHT.of(Tint.PAPER));
+    }
+
+    @Test
+    void theSelectionStandsOutInGrey(FxRobot robot) {
+        double before = grey(pixel(robot, Drawn.at(20, 2), 5));
+        robot.interact(() -> show(scene.withSelected(Optional.of("C1"))));
+        WaitForAsyncUtils.waitForFxEvents();
+        // a third of the way from black to white
+        assertThat(before - grey(pixel(robot, Drawn.at(20, 2), 5))).isGreaterThan(255 / 3.0);
+    }
+
+    @Test
+    void aLargePlanShowsToo(FxRobot robot) throws TimeoutException {
+        robot.interact(() -> show(PlanScene.of(LargePlan.of(20_000, 7), LengthUnit.METRE)));
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, pane.settledProperty());
+
+        assertThat(grey(pixel(robot, Drawn.at(0, 60), 0))).isLessThan(128);
+    }
+
+    private Color pixel(FxRobot robot, PlanPoint place, int down) {
+        Point2D at = view().of(place);
+        Color[] seen = new Color[1];
+        robot.interact(() -> seen[0] = new Color(pane.snapshot(null, null)
+                .getPixelReader()
+                .getArgb((int) at.getX(), (int) at.getY() + down)));
+        return seen[0];
+    }
+
+    private static double grey(Color colour) {
+        return 0.2126 * colour.getRed() + 0.7152 * colour.getGreen() + 0.0722 * colour.getBlue();
     }
 }
