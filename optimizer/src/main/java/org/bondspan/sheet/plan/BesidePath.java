@@ -8,7 +8,7 @@ import java.util.List;
  * The places on paper of a run whose stretches are painted beside their true places. A conductor begins and ends at its
  * true places all the same. Lengths in points.
  */
-final class BesidePath {
+public final class BesidePath {
     /** A corner further off than this many times the distance is cut short. */
     private static final double SHARP = 4;
 
@@ -30,7 +30,7 @@ final class BesidePath {
     private BesidePath() {}
 
     /** Where the run lies in the view, {@code scale} times as far aside as stated. */
-    static List<Point2D> of(Item.Run run, PlanView view, double scale) {
+    public static List<Point2D> of(Item.Run run, PlanView view, double scale) {
         List<Point2D> drawn = run.places().stream().map(view::of).toList();
         if (run.aside().isEmpty()) {
             return drawn;

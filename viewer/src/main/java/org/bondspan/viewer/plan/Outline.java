@@ -5,7 +5,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.bondspan.sheet.plan.Clip;
 import org.bondspan.sheet.plan.Item;
@@ -42,24 +41,23 @@ record Outline(List<Line2D> lines, List<Circle> circles) {
                 Point2D at = view.of(mark.at());
                 circles.add(new Circle(
                         at.getX(), at.getY(), mark.symbol().size() / 2 * Magnification.PIXELS_PER_POINT + 4));
+            } else if (item instanceof Item.Run run) {
+                lines.addAll(cut(DrawnLine.of(run, view), view.frame()));
             } else {
-                lines.addAll(pieces(closed(item), view));
+                List<PlanPoint> closed = new ArrayList<>(item.places());
+                closed.add(item.places().get(0));
+                lines.addAll(pieces(closed, view));
             }
         }
         return new Outline(lines, circles);
     }
 
-    private static List<PlanPoint> closed(Item item) {
-        List<PlanPoint> places = new ArrayList<>(item.places());
-        if (item instanceof Item.Area) {
-            places.add(places.get(0));
-        }
-        return places;
-    }
-
     /** A line through these places as far as it is seen. */
     static List<Line2D> pieces(List<PlanPoint> places, PlanView view) {
-        Rectangle2D frame = view.frame();
+        return cut(places.stream().map(view::of).toList(), view.frame());
+    }
+
+    private static List<Line2D> cut(List<Point2D> places, Rectangle2D frame) {
         Rectangle2D wide = new Rectangle2D.Double(
                 frame.getX() - BEYOND,
                 frame.getY() - BEYOND,
@@ -67,8 +65,7 @@ record Outline(List<Line2D> lines, List<Circle> circles) {
                 frame.getHeight() + 2 * BEYOND);
         List<Line2D> pieces = new ArrayList<>();
         for (int i = 1; i < places.size(); i++) {
-            Optional<Line2D> piece = Clip.within(wide, view.of(places.get(i - 1)), view.of(places.get(i)));
-            piece.ifPresent(pieces::add);
+            Clip.within(wide, places.get(i - 1), places.get(i)).ifPresent(pieces::add);
         }
         return pieces;
     }

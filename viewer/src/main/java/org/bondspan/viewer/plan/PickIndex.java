@@ -20,7 +20,8 @@ import org.bondspan.site.PlanPoint;
  * nearest other line or symbol, else the area that it stands in. Of what lies equally near, what was painted last.
  */
 public final class PickIndex {
-    private static final double FARTHEST_SYMBOL = 16;
+    /** What is painted reaches no further from its places than this, in points. */
+    private static final double FARTHEST = 28;
 
     private final SegmentIndex index;
 
@@ -39,7 +40,7 @@ public final class PickIndex {
      * @param reach how far off a line may be, in pixels
      */
     public Optional<String> find(Point2D at, PlanView view, Set<Layer> layers, double reach) {
-        double wide = reach + FARTHEST_SYMBOL * Magnification.PIXELS_PER_POINT;
+        double wide = reach + FARTHEST * Magnification.PIXELS_PER_POINT;
         PlanPoint one = view.placeAt(new Point2D.Double(at.getX() - wide, at.getY() + wide));
         PlanPoint other = view.placeAt(new Point2D.Double(at.getX() + wide, at.getY() - wide));
         List<Hit> hits = index.near(new Bounds(one.x(), one.y(), other.x(), other.y())).stream()
@@ -76,14 +77,13 @@ public final class PickIndex {
         return new Hit(
                 item.id(),
                 item.layer() == Layer.CONDUCTORS ? Order.CONDUCTOR : Order.OTHER,
-                distance(item.places(), at, view));
+                item instanceof Item.Run run ? distance(DrawnLine.of(run, view), at) : reach + 1);
     }
 
-    private static double distance(List<PlanPoint> places, Point2D at, PlanView view) {
+    private static double distance(List<Point2D> places, Point2D at) {
         double nearest = Double.POSITIVE_INFINITY;
-        Point2D from = view.of(places.get(0));
-        for (PlanPoint place : places) {
-            Point2D to = view.of(place);
+        Point2D from = places.get(0);
+        for (Point2D to : places) {
             nearest = Math.min(
                     nearest, Line2D.ptSegDist(from.getX(), from.getY(), to.getX(), to.getY(), at.getX(), at.getY()));
             from = to;

@@ -21,11 +21,12 @@ import org.bondspan.sheet.plan.PlanView;
 final class ThinLines {
     private ThinLines() {}
 
-    /** One straight unbroken line without signs on it. */
+    /** One straight unbroken line without signs on it, in its true place. */
     static boolean isThin(Item item) {
         return item instanceof Item.Run run
                 && run.layer() == Layer.ALLOWED_COPPER
                 && run.places().size() == 2
+                && run.aside().isEmpty()
                 && run.pen().dash().isEmpty()
                 && run.pen().letter().isEmpty()
                 && run.pen().crossed() == Pen.Crosses.NONE;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -12,6 +13,7 @@ import java.util.stream.LongStream;
 import org.bondspan.sheet.plan.Item;
 import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.LineKind;
+import org.bondspan.sheet.plan.Pen;
 import org.bondspan.sheet.plan.Picture;
 import org.bondspan.sheet.plan.PlanView;
 import org.bondspan.site.PlanPoint;
@@ -63,6 +65,22 @@ class PickIndexTest {
     void nothingIsPickedBeyondReach() {
         assertThat(pick(Drawn.at(20, 2), 0, REACH + 1, Drawn.ALL)).isEmpty();
         assertThat(pick(Drawn.at(20, 2), 0, REACH - 1, Drawn.ALL)).contains("C1");
+    }
+
+    @Test
+    void aLinePaintedBesideItsPlaceIsPickedAndMarkedWhereItIsPainted() {
+        List<PlanPoint> east = List.of(Drawn.at(2, 2), Drawn.at(38, 2));
+        Pen pen = LineKind.BONDING_JUMPER.pen();
+        Item.Run inPlace = new Item.Run("C1", Layer.CONDUCTORS, LineKind.BONDING_JUMPER, pen, east);
+        // 18 points, 24 pixels, to the left of a line that runs east: above it on the screen
+        Item.Run aside = new Item.Run("C2", Layer.CONDUCTORS, LineKind.BONDING_JUMPER, pen, east, List.of(18f));
+        PickIndex both = new PickIndex(new Picture("L1", List.of(inPlace, aside), List.of()));
+        Point2D on = view.of(Drawn.at(20, 2));
+        Point2D above = new Point2D.Double(on.getX(), on.getY() - 24);
+
+        assertThat(both.find(on, view, Drawn.ALL, REACH)).contains("C1");
+        assertThat(both.find(above, view, Drawn.ALL, REACH)).contains("C2");
+        assertThat(Outline.of(List.of(aside), view, Drawn.ALL).lines()).anyMatch(line -> line.ptSegDist(above) < 1e-6);
     }
 
     /** Against the distance to each single line, reckoned by java.awt.geom. */
