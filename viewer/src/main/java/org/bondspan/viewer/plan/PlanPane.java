@@ -186,6 +186,7 @@ public final class PlanPane extends Region {
         settled.set(scene != null
                 && indexed != null
                 && indexed.isOf(scene.picture())
+                && !isNeedsLayout()
                 && backdrop.isSettled()
                 && labels.isSettled());
     }
