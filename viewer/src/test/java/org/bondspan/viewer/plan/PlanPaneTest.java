@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Scene;
+import javafx.scene.image.ImageView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
@@ -201,6 +202,24 @@ class PlanPaneTest {
     void focusShows(FxRobot robot) {
         robot.interact(pane::requestFocus);
         assertThat(robot.lookup("#focus-frame").query().isVisible()).isTrue();
+    }
+
+    @Test
+    void thePlanFollowsTheHandBeforeItIsPaintedAnew(FxRobot robot) {
+        ImageView picture = robot.lookup("#backdrop").queryAs(ImageView.class);
+        double hundredPixels = 100 / view().pointsPerNanometre();
+        double[] moved = new double[3];
+        robot.interact(() -> {
+            show(scene.withCamera(scene.camera().moved(hundredPixels, 0)));
+            pane.layout();
+            moved[0] = picture.getX();
+            show(scene.withCamera(scene.camera().moved(-hundredPixels, 0).zoomed(2)));
+            pane.layout();
+            moved[1] = picture.getX();
+            moved[2] = picture.getFitWidth();
+        });
+        // the middle stays, so the left edge lies half a pane further left at twice the size
+        assertThat(moved).containsExactly(new double[] {-100, -WIDTH / 2, 2 * WIDTH}, within(0.01));
     }
 
     @Test
