@@ -21,9 +21,9 @@ import javafx.scene.shape.StrokeLineJoin;
  */
 final class Highlight extends Group {
     /** As a marker pen on paper: what lies below stays as it is; the dash tells it where colour does not. */
-    private static final Color ON_LIGHT = Color.web("#ffdb8f");
+    private static final Color ON_LIGHT = Color.web("#e59b2f");
 
-    private static final Color ON_DARK = Color.web("#7a5212");
+    private static final Color ON_DARK = Color.web("#8a5c14");
 
     private static final double RING = 1.5;
 

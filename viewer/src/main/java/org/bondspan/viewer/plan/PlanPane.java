@@ -159,7 +159,9 @@ public final class PlanPane extends Region {
         Palette palette = scene.palette();
         if (indexed.isOf(scene.picture())) {
             Lettering words = labels.show(indexed, view, scene.layers(), scene.labels());
-            backdrop.show(new Shot(view, outputScale.getValue().doubleValue(), palette, scene.layers(), words.notes()), indexed.raster());
+            backdrop.show(
+                    new Shot(view, outputScale.getValue().doubleValue(), palette, scene.layers(), words.notes()),
+                    indexed.raster());
             layOutHighlights(scene, indexed, view);
         }
         measured.show(scene.measured(), view, palette);

@@ -248,9 +248,8 @@ class PlanPaneTest {
     private Color pixel(FxRobot robot, PlanPoint place, int down) {
         Point2D at = view().of(place);
         Color[] seen = new Color[1];
-        robot.interact(() -> seen[0] = new Color(pane.snapshot(null, null)
-                .getPixelReader()
-                .getArgb((int) at.getX(), (int) at.getY() + down)));
+        robot.interact(() -> seen[0] =
+                new Color(pane.snapshot(null, null).getPixelReader().getArgb((int) at.getX(), (int) at.getY() + down)));
         return seen[0];
     }
 
