@@ -140,6 +140,7 @@ final class SchedulePane implements Pane {
         conductorTab.setText("Conductors " + rows.size());
         findings.show(found);
         findingTab.setText("Findings " + found.size());
+        things.rename(3, proposal ? "thinnest" : "calls for", proposal ? 110 : 74);
         things.show(ThingRow.rows(desk));
         metal.show(MetalRow.rows(desk));
         showDifferences(desk);

@@ -47,6 +47,19 @@ class RowsTest {
         assertThat(ConductorRow.rows(desk).get(0).size()).isEqualTo("250 kcmil Al");
     }
 
+    /** The sound proposal complies (README, "Reviewing a proposal"): every pair has its lawful way. */
+    @Test
+    void ofAProposalItIsToldWhetherEachThingIsConnected() {
+        List<ThingRow> sound =
+                ThingRow.rows(Sitting.reviewed("hall-timber.site.json", "hall-timber.sound.proposal.json"));
+        assertThat(sound).isNotEmpty().allMatch(row -> row.state().equals("lawful way"));
+
+        List<ThingRow> faulty =
+                ThingRow.rows(Sitting.reviewed("hall-timber.site.json", "hall-timber.faulty.proposal.json"));
+        assertThat(faulty)
+                .anyMatch(row -> row.id().equals("water") && row.state().equals("no lawful way"));
+    }
+
     @Test
     void metalThatCarriesStandsBeforeMetalThatMayNot() {
         List<MetalRow> rows = MetalRow.rows(Sitting.solved("hall-steel.site.json"));
