@@ -7,6 +7,7 @@ import java.util.function.BooleanSupplier;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.scene.Scene;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.bondspan.viewer.pane.Dialogs;
 import org.bondspan.viewer.pane.FxDialogs;
@@ -74,7 +75,7 @@ public final class BondspanViewer extends Application {
     private static boolean isOnScreen(Settings settings) {
         double x = settings.number("x").orElse(0.0);
         double y = settings.number("y").orElse(0.0);
-        return !javafx.stage.Screen.getScreensForRectangle(x, y, LEAST_WIDTH / 2, LEAST_HEIGHT / 2)
+        return !Screen.getScreensForRectangle(x, y, LEAST_WIDTH / 2, LEAST_HEIGHT / 2)
                 .isEmpty();
     }
 

@@ -19,6 +19,7 @@ import org.bondspan.units.Numbers;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Plan;
+import java.util.function.Function;
 
 /** The facts about conductors, joints, electrodes and services of an answer. */
 final class AnswerFacts {
@@ -46,7 +47,7 @@ final class AnswerFacts {
                 .or(() -> first(layout.services(), ServiceState::id, id).map(this::service));
     }
 
-    private static <T> Optional<T> first(List<T> all, java.util.function.Function<T, String> idOf, String id) {
+    private static <T> Optional<T> first(List<T> all, Function<T, String> idOf, String id) {
         return all.stream().filter(one -> idOf.apply(one).equals(id)).findFirst();
     }
 

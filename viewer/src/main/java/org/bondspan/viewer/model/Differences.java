@@ -19,6 +19,7 @@ import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
+import java.util.Comparator;
 
 /** What sets two answers for one site apart. */
 public final class Differences {
@@ -138,7 +139,7 @@ public final class Differences {
         LengthUnit unit = second.lengthUnit();
         Map<WireSize, BigDecimal> a = lengths(first);
         Map<WireSize, BigDecimal> b = lengths(second);
-        Map<WireSize, BigDecimal> all = new TreeMap<>(java.util.Comparator.reverseOrder());
+        Map<WireSize, BigDecimal> all = new TreeMap<>(Comparator.reverseOrder());
         all.putAll(a);
         all.putAll(b);
         for (WireSize size : all.keySet()) {

@@ -6,6 +6,7 @@ import org.bondspan.layout.BondState;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.JudgedWay;
 import org.bondspan.layout.ServiceState;
+import org.bondspan.layout.State;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
@@ -25,7 +26,9 @@ public record ThingRow(String id, String what, String state, String need) {
      */
     public static List<ThingRow> rows(Desk desk) {
         if (desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent()) {
-            return desk.review().get().outcome().ways().stream().map(ThingRow::of).toList();
+            return desk.review().get().outcome().ways().stream()
+                    .map(ThingRow::of)
+                    .toList();
         }
         return desk.plan().map(ThingRow::of).orElse(List.of());
     }
@@ -48,7 +51,7 @@ public record ThingRow(String id, String what, String state, String need) {
             rows.add(new ThingRow(
                     electrode.id(),
                     Wording.spaced(electrode.type()),
-                    routed || electrode.state() != org.bondspan.layout.State.BONDED
+                    routed || electrode.state() != State.BONDED
                             ? Wording.spaced(electrode.state().label())
                             : "to be bonded",
                     electrode.need().map(WireSize::label).orElse(NONE)));

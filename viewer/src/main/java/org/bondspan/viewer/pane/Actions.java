@@ -16,6 +16,7 @@ import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Message;
 import org.bondspan.viewer.state.Opened;
 import org.bondspan.viewer.work.Bench;
+import java.util.function.Function;
 
 /** What a user can do in the window. */
 final class Actions {
@@ -122,7 +123,7 @@ final class Actions {
         ask(opened -> Question.asDrawn(opened.site()));
     }
 
-    private void ask(java.util.function.Function<Opened, Question> question) {
+    private void ask(Function<Opened, Question> question) {
         opened().ifPresent(opened -> {
             Question next = question.apply(opened);
             if (!next.equals(opened.question())) {

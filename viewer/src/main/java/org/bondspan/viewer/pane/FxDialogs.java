@@ -9,6 +9,7 @@ import javafx.scene.control.ButtonType;
 import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 
 /** Asks with the dialogs of the system; begins where the last file was. */
 public final class FxDialogs implements Dialogs {
@@ -50,7 +51,7 @@ public final class FxDialogs implements Dialogs {
         return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
     }
 
-    private Optional<Path> remembered(@org.jspecify.annotations.Nullable File file) {
+    private Optional<Path> remembered(@Nullable File file) {
         Optional<File> chosen = Optional.ofNullable(file);
         chosen.map(File::getParentFile).filter(File::isDirectory).ifPresent(parent -> last = Optional.of(parent));
         return chosen.map(File::toPath);

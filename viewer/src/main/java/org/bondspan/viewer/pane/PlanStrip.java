@@ -25,6 +25,7 @@ import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Showing;
+import java.util.Locale;
 
 /** Above the plan: level, which plan, measuring, layers, nearer and further, light and dark. */
 final class PlanStrip implements Pane {
@@ -73,7 +74,7 @@ final class PlanStrip implements Pane {
         layers.setTooltip(Controls.tip("What the plan shows"));
         for (Layer layer : LayerNames.order()) {
             CheckMenuItem item = Controls.check(
-                    "layer-" + layer.name().toLowerCase(java.util.Locale.ROOT),
+                    "layer-" + layer.name().toLowerCase(Locale.ROOT),
                     LayerNames.of(layer),
                     "",
                     () -> actions.run(Looking.toggle(layer)));
@@ -99,7 +100,7 @@ final class PlanStrip implements Pane {
     }
 
     private void addShowing(Showing what, String name, String tip) {
-        String id = "show-" + what.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+        String id = "show-" + what.name().toLowerCase(Locale.ROOT).replace('_', '-');
         showings.put(what, Controls.toggle(id, name, tip, () -> chosen(() -> actions.run(Looking.showing(what)))));
     }
 

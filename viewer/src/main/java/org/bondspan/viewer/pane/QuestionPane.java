@@ -17,6 +17,7 @@ import org.bondspan.viewer.model.Differences;
 import org.bondspan.viewer.model.Switch;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
+import java.util.Locale;
 
 /**
  * The question that is asked of the site: what may carry, by which edition, what is to be least; and what that changes.
@@ -58,7 +59,7 @@ final class QuestionPane implements Pane {
             CheckBox box = new CheckBox("_" + what.label());
             Controls.set(
                     box,
-                    "may-carry-" + what.name().toLowerCase(java.util.Locale.ROOT),
+                    "may-carry-" + what.name().toLowerCase(Locale.ROOT),
                     "",
                     () -> chosen(() -> actions.turn(what)));
             boxes.put(what, box);

@@ -18,6 +18,7 @@ import org.bondspan.viewer.model.Totals;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
+import java.util.Locale;
 
 /** Always in view: the verdict, the totals, and the work under way. */
 final class TotalsPane implements Pane {
@@ -94,7 +95,7 @@ final class TotalsPane implements Pane {
     }
 
     private static String style(Totals.Standing standing) {
-        return standing.name().toLowerCase(java.util.Locale.ROOT);
+        return standing.name().toLowerCase(Locale.ROOT);
     }
 
     private static Node total(Totals.Total total) {

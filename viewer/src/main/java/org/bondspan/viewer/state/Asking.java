@@ -3,7 +3,9 @@ package org.bondspan.viewer.state;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.bondspan.units.Weight;
 import org.bondspan.usecase.Question;
 
@@ -36,7 +38,7 @@ public final class Asking {
                             ? desk.look().showing(Showing.ANSWER)
                             : desk.look()
                                     .showing(Showing.ANSWER)
-                                    .withCameras(java.util.Map.of())
+                                    .withCameras(Map.of())
                                     .at(first)
                                     .selecting(Optional.empty())
                                     .measuring(Optional.empty());
@@ -124,7 +126,7 @@ public final class Asking {
         return List.copyOf(next);
     }
 
-    private static Command ofWork(long number, String name, java.util.function.UnaryOperator<Desk> change) {
+    private static Command ofWork(long number, String name, UnaryOperator<Desk> change) {
         return new Command(
                 name,
                 desk -> desk.work().filter(work -> work.number() == number).isPresent() ? change.apply(desk) : desk);

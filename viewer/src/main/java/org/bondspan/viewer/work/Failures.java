@@ -2,6 +2,7 @@ package org.bondspan.viewer.work;
 
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.bondspan.io.InputException;
 import org.bondspan.io.Problem;
@@ -53,6 +54,6 @@ public final class Failures {
 
     private static String sentence(Throwable failure) {
         String words = String.valueOf(failure.getMessage());
-        return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 }

@@ -39,6 +39,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
+import java.nio.charset.StandardCharsets;
+import javafx.geometry.VerticalDirection;
+import javafx.print.Printer;
+import org.bondspan.sheet.plan.Note;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.viewer.model.Scenes;
 
 @ExtendWith({FxRequired.class, ApplicationExtension.class})
 class WindowTest {
@@ -103,9 +109,9 @@ class WindowTest {
         // C2 runs along x = 5 ft from y = 6 to y = 380: half way up it is alone.
         var view = desk().look()
                 .camera()
-                .orElseGet(() -> org.bondspan.viewer.model.Scenes.fitted(desk()))
+                .orElseGet(() -> Scenes.fitted(desk()))
                 .view(plan.getWidth(), plan.getHeight());
-        var at = view.of(new org.bondspan.site.PlanPoint(5 * 304_800_000L, 200 * 304_800_000L));
+        var at = view.of(new PlanPoint(5 * 304_800_000L, 200 * 304_800_000L));
         var onScreen = plan.localToScreen(at.getX(), at.getY());
         robot.moveTo(onScreen.getX(), onScreen.getY());
         await("the facts under the pointer", () -> text(robot, "#foot").contains("1,028.00 ft"));
@@ -142,10 +148,10 @@ class WindowTest {
         assertThat(text(robot, "#second-plan-title")).startsWith("Answer: 540.54 lb");
         assertThat(robot.lookup("#differences").queryTableView().getItems()).isNotEmpty();
         var before = desk().look().camera();
-        robot.moveTo("#second-plan").scroll(3, javafx.geometry.VerticalDirection.UP);
+        robot.moveTo("#second-plan").scroll(3, VerticalDirection.UP);
         settle();
         assertThat(desk().look().camera()).isNotEqualTo(before);
-        assertThat(org.bondspan.viewer.model.Scenes.of(desk()))
+        assertThat(Scenes.of(desk()))
                 .extracting(titled -> titled.scene().camera())
                 .containsOnly(desk().look().camera().orElseThrow());
     }
@@ -161,7 +167,7 @@ class WindowTest {
         assertThat(Optional.ofNullable(desk().review().orElseThrow().pictures().get("L1"))
                         .orElseThrow()
                         .notes())
-                .filteredOn(note -> note.kind() == org.bondspan.sheet.plan.Note.Kind.KEYNOTE)
+                .filteredOn(note -> note.kind() == Note.Kind.KEYNOTE)
                 .hasSize(10);
         FindingRow rebar = list.getItems().stream()
                 .filter(row -> row.subject().equals("perimeter-footing"))
@@ -243,8 +249,8 @@ class WindowTest {
     void whatIsSeenIsWrittenAsPngSvgAndPdf(FxRobot robot) throws IOException {
         open(robot, "hall-steel.site.json");
         export(robot, "menu-png", "seen.png", new byte[] {(byte) 0x89, 'P', 'N', 'G'});
-        export(robot, "menu-svg", "seen.svg", "<".getBytes(java.nio.charset.StandardCharsets.UTF_8));
-        export(robot, "menu-pdf", "seen.pdf", "%PDF".getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        export(robot, "menu-svg", "seen.svg", "<".getBytes(StandardCharsets.UTF_8));
+        export(robot, "menu-pdf", "seen.pdf", "%PDF".getBytes(StandardCharsets.UTF_8));
         assertThat(Files.readString(directory.resolve("seen.svg")))
                 .contains("19.98 lb")
                 .contains("Quillmarsh Depot");
@@ -256,7 +262,7 @@ class WindowTest {
         robot.press(KeyCode.CONTROL, KeyCode.P).release(KeyCode.P, KeyCode.CONTROL);
         settle();
 
-        if (javafx.print.Printer.getAllPrinters().isEmpty()) {
+        if (Printer.getAllPrinters().isEmpty()) {
             assertThat(desk().message().orElseThrow().title()).isEqualTo("There is no printer");
         }
     }

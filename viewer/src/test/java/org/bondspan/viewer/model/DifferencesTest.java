@@ -8,6 +8,7 @@ import org.bondspan.viewer.model.Differences.Row;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.junit.jupiter.api.Test;
+import org.assertj.core.groups.Tuple;
 
 class DifferencesTest {
     /**
@@ -48,9 +49,9 @@ class DifferencesTest {
         assertThat(rows(desk, desk))
                 .extracting(Row::what, Row::difference)
                 .containsExactly(
-                        org.assertj.core.groups.Tuple.tuple("answer", ""),
-                        org.assertj.core.groups.Tuple.tuple("weight", "\u00b10.00 lb"),
-                        org.assertj.core.groups.Tuple.tuple("length", "\u00b10.00 ft"));
+                        Tuple.tuple("answer", ""),
+                        Tuple.tuple("weight", "\u00b10.00 lb"),
+                        Tuple.tuple("length", "\u00b10.00 ft"));
     }
 
     private static List<Row> rows(Desk first, Desk second) {

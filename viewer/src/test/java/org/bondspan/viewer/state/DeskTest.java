@@ -12,6 +12,8 @@ import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.plan.Camera;
 import org.bondspan.viewer.plan.Tool;
 import org.junit.jupiter.api.Test;
+import java.util.stream.IntStream;
+import org.bondspan.usecase.Question;
 
 class DeskTest {
     private static final long FOOT = 304_800_000L;
@@ -42,8 +44,8 @@ class DeskTest {
     void aFailedQuestionLeavesTheLastAnswerAndItsQuestion() {
         Desk desk = Sitting.solved("hall-steel.site.json");
         Opened opened = desk.opened().orElseThrow();
-        var other = new org.bondspan.usecase.Question(
-                org.bondspan.usecase.Question.Leave.DENIED,
+        var other = new Question(
+                Question.Leave.DENIED,
                 opened.question().supervision(),
                 opened.question().ring(),
                 opened.question().edition(),
@@ -164,7 +166,7 @@ class DeskTest {
 
     @Test
     void recentFilesStandOnceNewestFirstTenAtMost() {
-        List<Path> many = java.util.stream.IntStream.range(0, 12)
+        List<Path> many = IntStream.range(0, 12)
                 .mapToObj(i -> Path.of(i + ".site.json"))
                 .toList();
 

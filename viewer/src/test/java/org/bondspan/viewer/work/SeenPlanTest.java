@@ -11,6 +11,9 @@ import org.bondspan.viewer.plan.PlanScene;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.junit.jupiter.api.Test;
+import java.util.Collections;
+import org.bondspan.sheet.plan.Layer;
+import org.bondspan.viewer.plan.Labels;
 
 class SeenPlanTest {
     private final Desk desk = Sitting.solved("hall-timber.site.json");
@@ -31,17 +34,17 @@ class SeenPlanTest {
     @Test
     void layersThatAreOffAndWordsThatAreHiddenAreNotThere() {
         Desk without =
-                Looking.toggle(org.bondspan.sheet.plan.Layer.CLOSED_AREAS).on(desk);
+                Looking.toggle(Layer.CLOSED_AREAS).on(desk);
         assertThat(svg(scene(without), "")).doesNotContain("high-rack-store").contains("footing-southwest");
 
-        Desk silent = Looking.labels(org.bondspan.viewer.plan.Labels.HIDDEN).on(desk);
+        Desk silent = Looking.labels(Labels.HIDDEN).on(desk);
         assertThat(svg(scene(silent), "")).doesNotContain("footing-southwest");
     }
 
     @Test
     void aLongLineIsBrokenAfterCommasAndTheDrawingGrows() {
         String one = "weight 1.00 lb";
-        String many = String.join(", ", java.util.Collections.nCopies(30, one));
+        String many = String.join(", ", Collections.nCopies(30, one));
 
         SeenPlan narrow = new SeenPlan("Hall A", List.of(one), List.of(), scene(desk), 400, 300);
         SeenPlan high = new SeenPlan("Hall A", List.of(many), List.of(), scene(desk), 400, 300);
