@@ -2,6 +2,7 @@ package org.bondspan.viewer.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
@@ -19,7 +20,6 @@ import org.bondspan.units.Numbers;
 import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Plan;
-import java.util.function.Function;
 
 /** The facts about conductors, joints, electrodes and services of an answer. */
 final class AnswerFacts {

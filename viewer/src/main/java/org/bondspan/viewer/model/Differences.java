@@ -2,6 +2,7 @@ package org.bondspan.viewer.model;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,6 @@ import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
-import java.util.Comparator;
 
 /** What sets two answers for one site apart. */
 public final class Differences {

@@ -3,6 +3,7 @@ package org.bondspan.viewer.pane;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.bondspan.layout.Objective;
 import org.bondspan.site.CodeEdition;
@@ -16,7 +17,6 @@ import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Message;
 import org.bondspan.viewer.state.Opened;
 import org.bondspan.viewer.work.Bench;
-import java.util.function.Function;
 
 /** What a user can do in the window. */
 final class Actions {

@@ -3,6 +3,7 @@ package org.bondspan.viewer.pane;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Orientation;
@@ -25,7 +26,6 @@ import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Showing;
-import java.util.Locale;
 
 /** Above the plan: level, which plan, measuring, layers, nearer and further, light and dark. */
 final class PlanStrip implements Pane {

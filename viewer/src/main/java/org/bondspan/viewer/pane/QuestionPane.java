@@ -2,6 +2,7 @@ package org.bondspan.viewer.pane;
 
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -17,7 +18,6 @@ import org.bondspan.viewer.model.Differences;
 import org.bondspan.viewer.model.Switch;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
-import java.util.Locale;
 
 /**
  * The question that is asked of the site: what may carry, by which edition, what is to be least; and what that changes.

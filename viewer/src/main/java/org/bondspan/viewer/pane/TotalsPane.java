@@ -1,6 +1,7 @@
 package org.bondspan.viewer.pane;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
@@ -18,7 +19,6 @@ import org.bondspan.viewer.model.Totals;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
-import java.util.Locale;
 
 /** Always in view: the verdict, the totals, and the work under way. */
 final class TotalsPane implements Pane {

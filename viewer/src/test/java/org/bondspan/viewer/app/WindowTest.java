@@ -3,6 +3,7 @@ package org.bondspan.viewer.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,6 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.geometry.VerticalDirection;
+import javafx.print.Printer;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
@@ -20,11 +23,14 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.bondspan.sheet.plan.Note;
 import org.bondspan.sheet.plan.Palette;
+import org.bondspan.site.PlanPoint;
 import org.bondspan.viewer.FxRequired;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.ConductorRow;
 import org.bondspan.viewer.model.FindingRow;
+import org.bondspan.viewer.model.Scenes;
 import org.bondspan.viewer.pane.Dialogs;
 import org.bondspan.viewer.pane.Window;
 import org.bondspan.viewer.plan.PlanPane;
@@ -39,12 +45,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.util.WaitForAsyncUtils;
-import java.nio.charset.StandardCharsets;
-import javafx.geometry.VerticalDirection;
-import javafx.print.Printer;
-import org.bondspan.sheet.plan.Note;
-import org.bondspan.site.PlanPoint;
-import org.bondspan.viewer.model.Scenes;
 
 @ExtendWith({FxRequired.class, ApplicationExtension.class})
 class WindowTest {
@@ -107,10 +107,8 @@ class WindowTest {
         open(robot, "hall-timber.site.json");
         PlanPane plan = robot.lookup("#plan").queryAs(PlanPane.class);
         // C2 runs along x = 5 ft from y = 6 to y = 380: half way up it is alone.
-        var view = desk().look()
-                .camera()
-                .orElseGet(() -> Scenes.fitted(desk()))
-                .view(plan.getWidth(), plan.getHeight());
+        var view =
+                desk().look().camera().orElseGet(() -> Scenes.fitted(desk())).view(plan.getWidth(), plan.getHeight());
         var at = view.of(new PlanPoint(5 * 304_800_000L, 200 * 304_800_000L));
         var onScreen = plan.localToScreen(at.getX(), at.getY());
         robot.moveTo(onScreen.getX(), onScreen.getY());

@@ -3,12 +3,12 @@ package org.bondspan.viewer.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.assertj.core.groups.Tuple;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Differences.Row;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.junit.jupiter.api.Test;
-import org.assertj.core.groups.Tuple;
 
 class DifferencesTest {
     /**

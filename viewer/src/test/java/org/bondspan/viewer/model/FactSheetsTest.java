@@ -2,12 +2,12 @@ package org.bondspan.viewer.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.FactSheet.Fact;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.junit.jupiter.api.Test;
-import java.util.List;
 
 class FactSheetsTest {
     private final Desk timber = Sitting.solved("hall-timber.site.json");
@@ -90,8 +90,8 @@ class FactSheetsTest {
     /** Every item that can be picked on any level of any sample has facts. */
     @Test
     void whateverCanBePickedHasFacts() {
-        for (String name : List.of(
-                "hall-timber", "hall-steel", "hall-joint", "plant-block", "pump-house", "workshop-metric")) {
+        for (String name :
+                List.of("hall-timber", "hall-steel", "hall-joint", "plant-block", "pump-house", "workshop-metric")) {
             Desk desk = Sitting.solved(name + ".site.json");
             desk.plan().orElseThrow().pictures().values().stream()
                     .flatMap(picture -> picture.items().stream())

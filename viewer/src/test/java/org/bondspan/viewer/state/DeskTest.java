@@ -4,16 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.site.PlanPoint;
+import org.bondspan.usecase.Question;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.plan.Camera;
 import org.bondspan.viewer.plan.Tool;
 import org.junit.jupiter.api.Test;
-import java.util.stream.IntStream;
-import org.bondspan.usecase.Question;
 
 class DeskTest {
     private static final long FOOT = 304_800_000L;
@@ -166,9 +166,8 @@ class DeskTest {
 
     @Test
     void recentFilesStandOnceNewestFirstTenAtMost() {
-        List<Path> many = IntStream.range(0, 12)
-                .mapToObj(i -> Path.of(i + ".site.json"))
-                .toList();
+        List<Path> many =
+                IntStream.range(0, 12).mapToObj(i -> Path.of(i + ".site.json")).toList();
 
         List<Path> next = Asking.recent(many, Path.of("3.site.json"));
         assertThat(next).hasSize(10).startsWith(Path.of("3.site.json"), Path.of("0.site.json"));

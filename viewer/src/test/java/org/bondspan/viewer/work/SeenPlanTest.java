@@ -3,17 +3,17 @@ package org.bondspan.viewer.work;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.List;
 import org.bondspan.sheet.out.SvgFile;
+import org.bondspan.sheet.plan.Layer;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Scenes;
+import org.bondspan.viewer.plan.Labels;
 import org.bondspan.viewer.plan.PlanScene;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.junit.jupiter.api.Test;
-import java.util.Collections;
-import org.bondspan.sheet.plan.Layer;
-import org.bondspan.viewer.plan.Labels;
 
 class SeenPlanTest {
     private final Desk desk = Sitting.solved("hall-timber.site.json");
@@ -33,8 +33,7 @@ class SeenPlanTest {
 
     @Test
     void layersThatAreOffAndWordsThatAreHiddenAreNotThere() {
-        Desk without =
-                Looking.toggle(Layer.CLOSED_AREAS).on(desk);
+        Desk without = Looking.toggle(Layer.CLOSED_AREAS).on(desk);
         assertThat(svg(scene(without), "")).doesNotContain("high-rack-store").contains("footing-southwest");
 
         Desk silent = Looking.labels(Labels.HIDDEN).on(desk);
