@@ -29,7 +29,8 @@ final class OutOptions {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "also write the result, a plan sheet of each level and the report into that directory")
+            description =
+                    "also write the result, the take-off (CSV and workbook), a plan sheet of each level and the report into that directory")
     private @Nullable String directory;
 
     @Option(
@@ -92,7 +93,7 @@ final class OutOptions {
     }
 
     /** What the file system says, with the file that it is about. */
-    private static String reason(IOException failure) {
+    static String reason(IOException failure) {
         if (failure instanceof FileSystemException at) {
             String why = at.getReason() != null
                     ? at.getReason()
