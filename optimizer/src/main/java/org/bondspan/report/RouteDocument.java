@@ -53,7 +53,7 @@ public final class RouteDocument {
         return new Document(
                 content.site().name() + ": grounding electrode interconnection",
                 "NFPA 70, " + report.layout.codeEdition().year() + " edition. "
-                        + (adoption.isEmpty() ? "Adoption and local amendments not stated." : adoption + "."),
+                        + (adoption.isBlank() ? "Adoption and local amendments not stated." : adoption + "."),
                 report.parts);
     }
 

@@ -46,4 +46,24 @@ class ImpossibleTest {
             assertThat(run.out()).contains("1 violation to mend", "VIOLATION 250.53(A)(3) rod-2");
         }
     }
+
+    /** A building without electrodes violates 250.50, and nothing about it is least. */
+    @Test
+    void aSiteWithoutElectrodesLeadsWithItsViolation() {
+        Run run = Run.withInput("""
+                {"format": "bondspan-site/1", "name": "Shed", "adoption": " ",
+                 "levels": [{"id": "L1", "outline": [[0, 0], [40, 0], [40, 20], [0, 20]], "open": {"height": 0}}],
+                 "services": [{"id": "S", "ungrounded": {"material": "copper", "size": "2 AWG", "sets": 1},
+                   "connections": [{"at": [0, 0]}]}],
+                 "electrodes": []}""", "route", "-");
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out()).startsWith("""
+                        Shed
+                          NFPA 70, 2020 edition. Adoption and local amendments not stated.
+
+                          Violates: 1 violation to mend, see FINDINGS.
+                          No copper: nothing is drawn that a conductor would have to connect.
+                        """).contains("VIOLATION 250.50").doesNotContain("Least copper");
+    }
 }
