@@ -65,7 +65,7 @@ record NewFile(CommandSpec command, String option, Path path) {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw refused("cannot be written: " + OutOptions.reason(e) + ". Name a file elsewhere");
+            throw refused("cannot be written: " + OutOptions.why(e) + ". Name a file elsewhere");
         }
     }
 

@@ -93,16 +93,20 @@ final class OutOptions {
     }
 
     /** What the file system says, with the file that it is about. */
-    static String reason(IOException failure) {
+    private static String reason(IOException failure) {
+        return failure instanceof FileSystemException at ? at.getFile() + ": " + why(failure) : why(failure);
+    }
+
+    /** What the file system says. */
+    static String why(IOException failure) {
         if (failure instanceof FileSystemException at) {
-            String why = at.getReason() != null
+            return at.getReason() != null
                     ? at.getReason()
                     : failure.getClass()
                             .getSimpleName()
                             .replaceAll("Exception$", "")
                             .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                             .toLowerCase(Locale.ROOT);
-            return at.getFile() + ": " + why;
         }
         return String.valueOf(failure.getMessage());
     }

@@ -56,7 +56,8 @@ class ReviewCommandTest {
     @Test
     void aResultOfAnotherSiteThatDoesNotFitIsOneMessage(@TempDir Path directory) throws IOException {
         Path result = directory.resolve("answer.result.json");
-        Files.writeString(result, Run.of("route", "--json", Run.sample("plant-block")).out());
+        Files.writeString(
+                result, Run.of("route", "--json", Run.sample("plant-block")).out());
         Run review = Run.of("review", Run.sample("hall-steel"), result.toString());
 
         assertThat(review.exit()).isEqualTo(2);
