@@ -36,7 +36,8 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
             return Exit.BAD_INPUT;
         }
         if (failure instanceof MissingPriceException missing) {
-            streams.tell(missing.getMessage() + "\n");
+            streams.tell(missing.getMessage() + "\n"
+                    + "State them where the prices are, see schema prices, or route without --objective cost.\n");
             return Exit.BAD_INPUT;
         }
         if (failure instanceof TooFineException fine) {
@@ -62,8 +63,17 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
         return Exit.BAD_INPUT;
     }
 
-    /** A bug, memory that does not suffice, an answer that cannot be written. */
+    /** Where standard output leads, a full disk for one, is not the fault of the program. */
+    private int unwritable(UnwritableException failure) {
+        streams.tell("bondspan: the answer cannot be written to standard output: " + failure.getMessage() + ".\n");
+        return Exit.BAD_INPUT;
+    }
+
+    /** A bug, or memory that does not suffice. */
     int failed(Throwable failure) {
+        if (failure instanceof UnwritableException unwritable) {
+            return unwritable(unwritable);
+        }
         streams.tell("bondspan failed: " + describe(failure) + "\n");
         if (args.contains(Bondspan.TRACE)) {
             StringWriter stack = new StringWriter();
@@ -74,9 +84,6 @@ final class Failures implements IExecutionExceptionHandler, IParameterExceptionH
     }
 
     private static String describe(Throwable failure) {
-        if (failure instanceof UnwritableException unwritable) {
-            return "the answer cannot be written: " + unwritable.getMessage() + ".";
-        }
         String what = failure.toString().lines().findFirst().orElse("");
         return failure instanceof OutOfMemoryError
                 ? what + ". Give Java more memory, for example -Xmx4g."

@@ -5,7 +5,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,6 +13,10 @@ import picocli.CommandLine.Model.CommandSpec;
 record NewFile(CommandSpec command, String option, Path path) {
 
     static NewFile of(CommandSpec command, String option, String name) {
+        if (name.equals(SiteArgument.STANDARD_INPUT)) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), option + " -: standard output has the answer. Name a file");
+        }
         try {
             return new NewFile(command, option, Path.of(name));
         } catch (InvalidPathException e) {
@@ -24,10 +27,10 @@ record NewFile(CommandSpec command, String option, Path path) {
 
     /** Refuses a file that is there already, or has no directory. */
     void checkIsNew() {
+        checkDirectory();
         if (Files.exists(path)) {
             throw refused("exists already. Name another file, or add --force");
         }
-        checkDirectory();
     }
 
     void checkDirectory() {
@@ -36,6 +39,9 @@ record NewFile(CommandSpec command, String option, Path path) {
         }
         if (!Files.isDirectory(directory())) {
             throw refused("lies in a directory that does not exist. Make it first");
+        }
+        if (!Files.isWritable(directory())) {
+            throw refused("lies in a directory that may not be written to. Name a file in another");
         }
     }
 
@@ -59,8 +65,7 @@ record NewFile(CommandSpec command, String option, Path path) {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException e) {
-            throw refused("cannot be written: "
-                    + e.getClass().getSimpleName().replace("Exception", "").toLowerCase(Locale.ROOT));
+            throw refused("cannot be written: " + OutOptions.why(e) + ". Name a file elsewhere");
         }
     }
 

@@ -29,7 +29,8 @@ final class OutOptions {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "also write the result, a plan sheet of each level and the report into that directory")
+            description =
+                    "also write the result, the take-off (CSV and workbook), a plan sheet of each level and the report into that directory")
     private @Nullable String directory;
 
     @Option(
@@ -93,15 +94,19 @@ final class OutOptions {
 
     /** What the file system says, with the file that it is about. */
     private static String reason(IOException failure) {
+        return failure instanceof FileSystemException at ? at.getFile() + ": " + why(failure) : why(failure);
+    }
+
+    /** What the file system says. */
+    static String why(IOException failure) {
         if (failure instanceof FileSystemException at) {
-            String why = at.getReason() != null
+            return at.getReason() != null
                     ? at.getReason()
                     : failure.getClass()
                             .getSimpleName()
                             .replaceAll("Exception$", "")
                             .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                             .toLowerCase(Locale.ROOT);
-            return at.getFile() + ": " + why;
         }
         return String.valueOf(failure.getMessage());
     }

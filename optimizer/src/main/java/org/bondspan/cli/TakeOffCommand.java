@@ -86,7 +86,8 @@ final class TakeOffCommand implements Callable<Integer> {
                             ? TakeOffCsv.of(takeOff).getBytes(StandardCharsets.UTF_8)
                             : TakeOffWorkbook.of(takeOff));
         }
-        streams.answer(TakeOffText.of(takeOff, streams.ink()));
+        streams.answer(
+                result == null ? TakeOffText.of(takeOff, streams.ink()) : TakeOffText.ofResult(takeOff, streams.ink()));
         boolean found = takeOff.layout().status() == Status.IMPOSSIBLE
                 || Finding.anyViolation(takeOff.layout().findings());
         return found ? Exit.FOUND : Exit.CLEAN;

@@ -16,6 +16,7 @@ import org.bondspan.code.Rule;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.site.LineVertex;
+import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
@@ -126,7 +127,20 @@ final class Reach {
             return "no place is drawn at which a conductor may land on it.";
         }
         String from = terminal == 0 ? "no permitted place for copper meets " : "no permitted way for copper leads to ";
-        return from + print(place.get()) + "." + nearest(place.get(), terminal);
+        String at = from + print(place.get()) + outside(place.get()) + ".";
+        return terminal > 0 && !isReached(0, anySize)
+                ? at + " " + problem.service(0).id() + ", from which one would lead there, is cut off itself."
+                : at + nearest(place.get(), terminal);
+    }
+
+    private String outside(Position place) {
+        List<PlanPoint> outline = site.level(place.level()).outline();
+        PolygonBand rows = new PolygonBand(
+                outline.stream().mapToLong(PlanPoint::x).toArray(),
+                outline.stream().mapToLong(PlanPoint::y).toArray());
+        long x = place.at().x();
+        boolean inside = rows.closed(place.at().y()).stream().anyMatch(row -> row.from() <= x && x <= row.to());
+        return inside ? "" : ", outside the outline of that level";
     }
 
     private Optional<Position> findPlace(String id, int terminal) {

@@ -71,11 +71,18 @@ public final class ReviewText {
     }
 
     private String length(JudgedConductor conductor) {
-        String straight = conductor.lengthFrom() == LengthFrom.ENDS ? "straight " : "";
         return conductor
                 .length()
-                .map(length -> straight + Numbers.print(length.in(unit)))
+                .map(length -> prefix(conductor.lengthFrom()) + Numbers.print(length.in(unit)))
                 .orElse("not known");
+    }
+
+    private static String prefix(LengthFrom from) {
+        return switch (from) {
+            case ENDS -> "straight ";
+            case NEEDED -> "needed ";
+            case STATED, LINE, NOTHING -> "";
+        };
     }
 
     private void ways() {
@@ -109,7 +116,7 @@ public final class ReviewText {
         Table table = new Table("copper", ">length", ">weight");
         outcome.copper()
                 .ifPresent(copper -> table.add(
-                        outcome.reckonedStraight().isEmpty() ? "proposed" : "proposed, partly reckoned straight",
+                        outcome.reckonedStraight().isEmpty() ? proposed() : proposed() + ", partly reckoned straight",
                         Numbers.print(copper.length(), unit),
                         Numbers.print(copper.weight(), unit)));
         outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
@@ -119,15 +126,30 @@ public final class ReviewText {
         page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
     }
 
+    private String proposed() {
+        return outcome.reckonedAsNeeded().isEmpty() ? "proposed" : "proposed, not all as stated";
+    }
+
     /** How the copper stands to the least, in a sentence. */
     private String comparison() {
         if (outcome.copper().isEmpty()) {
             return "Its copper is not known: a conductor states no length, no line and no ends that tell it.";
         }
-        String weight = Numbers.print(outcome.copper().get().weight(), unit) + " of copper" + straight();
+        String weight = Numbers.print(outcome.copper().get().weight(), unit) + " of copper" + asNeeded() + straight();
         return outcome.least()
                 .map(least -> "It takes " + weight + "; the least is " + Numbers.print(least, unit) + ".")
                 .orElse("It takes " + weight + "; the site as drawn has no lawful interconnection.");
+    }
+
+    /** What is reckoned longer than it is stated, in words. */
+    private String asNeeded() {
+        List<String> longer = outcome.reckonedAsNeeded();
+        if (longer.isEmpty()) {
+            return "";
+        }
+        String whose = longer.size() == 1 ? "its line or ends need" : "their lines or ends need";
+        return ", " + SharedSections.count(longer.size(), "conductor") + " reckoned as long as " + whose
+                + ", which is more than stated";
     }
 
     /** What is reckoned shorter than it may be run, in words; empty where every length is stated or drawn. */

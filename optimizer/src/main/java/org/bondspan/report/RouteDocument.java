@@ -17,6 +17,7 @@ import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.layout.Objective;
 import org.bondspan.layout.Protection;
+import org.bondspan.layout.Status;
 import org.bondspan.report.document.Document;
 import org.bondspan.report.document.Part;
 import org.bondspan.sheet.PlanFigure;
@@ -53,7 +54,7 @@ public final class RouteDocument {
         return new Document(
                 content.site().name() + ": grounding electrode interconnection",
                 "NFPA 70, " + report.layout.codeEdition().year() + " edition. "
-                        + (adoption.isEmpty() ? "Adoption and local amendments not stated." : adoption + "."),
+                        + (adoption.isBlank() ? "Adoption and local amendments not stated." : adoption + "."),
                 report.parts);
     }
 
@@ -80,16 +81,24 @@ public final class RouteDocument {
 
     private String verdict() {
         String verdict = switch (layout.status()) {
-            case LEAST -> (layout.cost().isPresent() ? "Least cost" : "Least copper") + ", proven: " + amounts() + ".";
+            case LEAST -> least();
             case BEST_FOUND ->
                 "Best found, not proven least: " + amounts() + ", at most " + Numbers.print(layout.gapPercent())
                         + " % above the least.";
             case IMPOSSIBLE -> "Impossible: the site as drawn gives no lawful way to all that must be connected.";
         };
         long violations = SharedSections.violations(layout.findings());
-        return violations == 0
-                ? verdict
-                : verdict + " " + SharedSections.count(violations, "violation") + " to mend, see Findings.";
+        String toMend = SharedSections.count(violations, "violation") + " to mend, see Findings.";
+        if (violations == 0) {
+            return verdict;
+        }
+        return layout.status() == Status.IMPOSSIBLE ? verdict + " " + toMend : "Violates: " + toMend + " " + verdict;
+    }
+
+    private String least() {
+        return layout.conductors().isEmpty()
+                ? "No copper: nothing is drawn that a conductor would have to connect."
+                : (layout.cost().isPresent() ? "Least cost" : "Least copper") + ", proven: " + amounts() + ".";
     }
 
     private String amounts() {

@@ -15,6 +15,7 @@ import org.bondspan.layout.Link;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.State;
+import org.bondspan.layout.Status;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
@@ -69,12 +70,12 @@ public final class RouteText {
 
     private void verdict() {
         page.line(0, "");
+        long violations = SharedSections.violations(layout.findings());
+        if (violations > 0 && layout.status() != Status.IMPOSSIBLE) {
+            page.item(Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend, see FINDINGS.");
+        }
         switch (layout.status()) {
-            case LEAST ->
-                page.item(
-                        Tone.GOOD,
-                        layout.cost().isPresent() ? "Least cost, proven:" : "Least copper, proven:",
-                        amounts());
+            case LEAST -> least();
             case BEST_FOUND ->
                 page.item(
                         Tone.WARNING,
@@ -86,9 +87,18 @@ public final class RouteText {
                         "Impossible:",
                         "the site as drawn gives no lawful way to all that must be connected.");
         }
-        long violations = SharedSections.violations(layout.findings());
-        if (violations > 0) {
+        if (violations > 0 && layout.status() == Status.IMPOSSIBLE) {
             page.item(Tone.BAD, SharedSections.count(violations, "violation"), "to mend, see FINDINGS.");
+        }
+    }
+
+    /** Least of nothing is no achievement. */
+    private void least() {
+        if (layout.conductors().isEmpty()) {
+            page.item(Tone.WARNING, "No copper:", "nothing is drawn that a conductor would have to connect.");
+        } else {
+            page.item(
+                    Tone.GOOD, layout.cost().isPresent() ? "Least cost, proven:" : "Least copper, proven:", amounts());
         }
     }
 

@@ -25,16 +25,20 @@ import org.bondspan.units.WireSize;
 
 /** A take-off as text: quantities, what they cost, sums, and what it rests on. */
 public final class TakeOffText {
+    private static final String OF_RESULT = "the route of the result file";
+
     private final TakeOff takeOff;
     private final Layout layout;
+    private final String route;
     private final LengthUnit unit;
     private final Places places;
     private final Page page;
     private final SharedSections shared;
     private final Map<String, Integer> sources = new LinkedHashMap<>();
 
-    private TakeOffText(TakeOff takeOff, Ink ink) {
+    private TakeOffText(TakeOff takeOff, String route, Ink ink) {
         this.takeOff = takeOff;
+        this.route = route;
         this.layout = takeOff.layout();
         this.unit = layout.lengthUnit();
         this.places = new Places(unit);
@@ -42,9 +46,16 @@ public final class TakeOffText {
         this.shared = new SharedSections(page);
     }
 
-    /** Ends in a line break. */
+    /** Of a route just found. Ends in a line break. */
     public static String of(TakeOff takeOff, Ink ink) {
-        return new TakeOffText(takeOff, ink).text();
+        String route =
+                takeOff.layout().objective() == Objective.COST ? "the least-cost route" : "the least-copper route";
+        return new TakeOffText(takeOff, route, ink).text();
+    }
+
+    /** Of the route of a result file, whose status is told as the file states it. Ends in a line break. */
+    public static String ofResult(TakeOff takeOff, Ink ink) {
+        return new TakeOffText(takeOff, OF_RESULT, ink).text();
     }
 
     private String text() {
@@ -67,7 +78,6 @@ public final class TakeOffText {
             page.item(Tone.BAD, "Nothing to take off:", "the site as drawn gives no lawful interconnection.");
             return;
         }
-        String route = layout.objective() == Objective.COST ? "the least-cost route" : "the least-copper route";
         takeOff.total()
                 .ifPresentOrElse(
                         total -> page.item(Tone.GOOD, "Installed cost of " + route + ":", money(total.total()) + "."),
@@ -77,6 +87,13 @@ public final class TakeOffText {
                                 takeOff.isPriced()
                                         ? "prices are missing, see NOT PRICED."
                                         : "no prices. Give a price book, or prices in the site file."));
+        if (route.equals(OF_RESULT)) {
+            page.item(
+                    Tone.QUIET,
+                    "Status as the result file states it:",
+                    layout.status().label() + " " + layout.objective().label()
+                            + ". To verify the route use review, to prove it least use route.");
+        }
     }
 
     private void quantities() {
@@ -102,7 +119,7 @@ public final class TakeOffText {
                         List.of(ends(row)));
             }
         }
-        page.table("Lengths", "in " + unit.symbol() + "; weights of what is bought", table);
+        page.table("Lengths", "in " + unit.symbol() + "; weights of what is bought, each rounded by itself", table);
     }
 
     private String ends(Row row) {

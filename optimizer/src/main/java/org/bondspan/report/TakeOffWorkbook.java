@@ -53,7 +53,7 @@ public final class TakeOffWorkbook {
     private void summary(Worksheet sheet) {
         List<List<Object>> rows = new ArrayList<>();
         rows.add(List.of("site", layout.site()));
-        rows.add(List.of("adoption", layout.adoption()));
+        rows.add(List.of("adoption", layout.adoption().isBlank() ? "not stated" : layout.adoption()));
         rows.add(List.of("edition of NFPA 70", layout.codeEdition().year()));
         rows.add(List.of("made least", layout.objective().label()));
         rows.add(List.of("status", layout.status().label()));

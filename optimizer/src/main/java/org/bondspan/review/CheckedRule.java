@@ -45,6 +45,7 @@ public enum CheckedRule {
             Rule.WATER_PIPE_FIVE_FEET, "it is stated how far in a conductor lands on water pipe", Severity.CAUTION),
     JOINT_OF_NOTHING(Rule.UNBROKEN, "a joint names conductors that the proposal or the site has", Severity.CAUTION),
     JOINT_ELSEWHERE(Rule.UNBROKEN, "the conductors of a joint meet where their ends or lines say", Severity.CAUTION),
+    OTHER_SITE(Rule.SITE, "a result is of the site that it is reviewed for", Severity.CAUTION),
     LENGTH_TOO_SHORT(
             Rule.LENGTH, "no stated length is below what the line, the ends or the taps need", Severity.CAUTION),
     OFF_THE_PLAN(Rule.GEOMETRY, "no line passes a closed area or leaves the outline", Severity.CAUTION),

@@ -215,12 +215,14 @@ final class Ends {
 
     /** The length to reckon with: stated, else measured with make-up, else the straight distance with make-up. */
     Optional<Length> length(ProposedConductor conductor) {
-        return switch (lengthFrom(conductor)) {
-            case STATED -> conductor.length();
-            case LINE -> Optional.of(measured(conductor).plus(makeUp(conductor)));
-            case ENDS -> straightDistance(conductor).map(length -> length.plus(makeUp(conductor)));
-            case NOTHING -> Optional.empty();
-        };
+        return conductor.length().or(() -> unstatedLength(conductor));
+    }
+
+    /** Whatever it states: as measured with make-up, else the straight distance with make-up. */
+    Optional<Length> unstatedLength(ProposedConductor conductor) {
+        Optional<Length> run =
+                conductor.line().size() > 1 ? Optional.of(measured(conductor)) : straightDistance(conductor);
+        return run.map(length -> length.plus(makeUp(conductor)));
     }
 
     /** What tells that length. */

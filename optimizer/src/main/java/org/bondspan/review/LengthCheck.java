@@ -28,15 +28,28 @@ final class LengthCheck implements ConductorCheck {
     public Optional<Offence> find(ProposedConductor conductor) {
         return conductor
                 .length()
-                .flatMap(stated -> Stream.of(
-                                new Least(ends.measured(conductor), "its line measures "),
-                                new Least(
-                                        leastDistance(conductor),
-                                        mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
-                                new Least(ends.furthestTap(conductor), "it is tapped at "))
-                        .filter(least -> isBelow(stated, least.length))
-                        .max(Comparator.comparing(Least::length))
-                        .map(least -> tooShort(conductor.id(), stated, least)));
+                .flatMap(stated -> findMissed(conductor, stated).map(least -> tooShort(conductor.id(), stated, least)));
+    }
+
+    private Optional<Least> findMissed(ProposedConductor conductor, Length stated) {
+        return Stream.of(
+                        new Least(ends.measured(conductor), "its line measures "),
+                        new Least(
+                                leastDistance(conductor),
+                                mostSaved.isZero() ? "its ends lie apart by " : "its ends need at least "),
+                        new Least(ends.furthestTap(conductor), "it is tapped at "))
+                .filter(least -> isBelow(stated, least.length))
+                .max(Comparator.comparing(Least::length));
+    }
+
+    /** What to reckon with in place of a length that is stated too short: as if it stated none, its taps included. */
+    Optional<Length> findNeeded(ProposedConductor conductor) {
+        Length unstated = ends.unstatedLength(conductor).orElse(Length.ZERO);
+        return conductor
+                .length()
+                .flatMap(stated -> findMissed(conductor, stated))
+                .map(Least::length)
+                .map(least -> least.isLessThan(unstated) ? unstated : least);
     }
 
     private Offence tooShort(String id, Length stated, Least least) {

@@ -3,7 +3,6 @@ package org.bondspan.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import org.bondspan.code.SiteFindings;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.review.Node.Kind;
@@ -30,6 +30,7 @@ public final class Review {
     private final List<Finding> ofSite;
     private final Proposal proposal;
     private final Ends ends;
+    private final LengthCheck lengths;
     private final List<ConductorCheck> looks;
     private final Map<String, List<Offence>> ofConductors = new HashMap<>();
     private final PairVerdicts verdicts;
@@ -46,9 +47,10 @@ public final class Review {
                 new ProtectionCheck(),
                 new FerrousRacewayCheck(),
                 new MechanicalJointCheck(metal, ends, proposal));
+        this.lengths = new LengthCheck(ends, metal.site());
         this.looks = List.of(
                 new LandingCheck(metal, ends),
-                new LengthCheck(ends, metal.site()),
+                lengths,
                 new OffPlanCheck(plan, metal.site().lengthUnit()));
         proposal.conductors().forEach(conductor -> ofConductors.put(conductor.id(), find(checks, conductor)));
         this.verdicts = new PairVerdicts(metal, new ProposedTie(metal, ends, proposal, this::offences));
@@ -100,6 +102,7 @@ public final class Review {
     private List<Offence> listUnrelied() {
         SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
         List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
+        proposal.otherSite().ifPresent(name -> unrelied.add(ofOtherSite(name)));
         unrelied.addAll(new JointCheck(metal, verdicts.tie().joints()).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
             unrelied.addAll(offences(conductor));
@@ -107,6 +110,14 @@ public final class Review {
             unrelied.addAll(find(looks, conductor));
         }
         return unrelied;
+    }
+
+    private Offence ofOtherSite(String name) {
+        return new Offence(
+                CheckedRule.OTHER_SITE,
+                metal.site().name(),
+                "The result names another site, \"" + name + "\".",
+                "Review it with the site that it is of, or see to it that both are the same building.");
     }
 
     /** Cautions for frames and rings that ways pass, and for frames that carry to their in-ground members. */
@@ -136,14 +147,15 @@ public final class Review {
                 .or(() -> requirements
                         .findFallingShort(conductor)
                         .map(verdict -> Requirement.of(verdict.pair(), conductor.material())));
+        Optional<Length> needed = lengths.findNeeded(conductor);
         return new JudgedConductor(
                 conductor.id(),
                 conductor.size(),
                 conductor.material(),
                 required.map(Requirement::size),
                 required.map(Requirement::toward).orElse(""),
-                ends.length(conductor),
-                ends.lengthFrom(conductor));
+                needed.or(() -> ends.length(conductor)),
+                needed.isPresent() ? LengthFrom.NEEDED : ends.lengthFrom(conductor));
     }
 
     /** The best way of every pair of a service and a thing to be connected. */
@@ -173,13 +185,5 @@ public final class Review {
             }
         }
         return List.copyOf(passes);
-    }
-
-    /** Length of every conductor that tells it, by id; a conductor without one is missing. */
-    public Map<String, Length> lengths() {
-        Map<String, Length> lengths = new LinkedHashMap<>();
-        proposal.conductors()
-                .forEach(conductor -> ends.length(conductor).ifPresent(length -> lengths.put(conductor.id(), length)));
-        return lengths;
     }
 }

@@ -16,12 +16,15 @@ final class Assumptions {
 
     static List<String> list(Site site, Layout layout, Optional<PriceBook> book) {
         List<String> lines = new ArrayList<>();
-        lines.add("NFPA 70, " + layout.codeEdition().year() + " edition. " + layout.adoption());
+        String adoption = layout.adoption().isBlank() ? "Adoption and local amendments not stated." : layout.adoption();
+        lines.add("NFPA 70, " + layout.codeEdition().year() + " edition. " + adoption);
         lines.add("Make-up: " + Numbers.print(site.makeUpPerEnd(), site.lengthUnit())
                 + " at each end that lands on something; a tap adds none.");
         lines.add("Waste: " + site.wastePercent().toPlainString()
                 + " % on what is bought, conductor and raceway; labor counts what is installed.");
-        lines.add("Weights: bare copper, Class B strand (ASTM B8), of what is bought.");
+        lines.add(
+                "Weights: bare copper, Class B strand (ASTM B8), of what is bought. Each is rounded by itself, so that rows may not"
+                        + " add up to the last digit.");
         lines.add("Conductors smaller than 6 AWG are in raceway over their whole length, make-up included.");
         lines.add(
                 "What lies below the lowest floor counts as buried. Trench, backfill and supervision are not included.");

@@ -1,17 +1,14 @@
 package org.bondspan.usecase;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
-import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.review.Review;
 import org.bondspan.review.Reviewer;
@@ -50,7 +47,7 @@ public final class ReviewProposal {
                 !Finding.anyViolation(findings),
                 findings,
                 listNotChecked(conductors),
-                findCopper(proposal, review.lengths()),
+                findCopper(conductors),
                 least,
                 site.lengthUnit(),
                 conductors,
@@ -62,29 +59,38 @@ public final class ReviewProposal {
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
     }
 
-    /** Also the runs that nobody stated. */
+    /** Also the runs that nobody stated, and those stated too short. */
     private static List<String> listNotChecked(List<JudgedConductor> conductors) {
-        String straight = conductors.stream()
-                .filter(conductor -> conductor.lengthFrom() == LengthFrom.ENDS)
+        List<String> list = new ArrayList<>(StandingCautions.NOT_CHECKED);
+        list.addAll(name(
+                conductors,
+                LengthFrom.ENDS,
+                "Runs of conductors that state neither length nor line, reckoned straight from end to end: "));
+        list.addAll(name(
+                conductors,
+                LengthFrom.NEEDED,
+                "Lengths stated below what line, ends or taps need, reckoned with what these need: "));
+        return list;
+    }
+
+    private static List<String> name(List<JudgedConductor> conductors, LengthFrom from, String words) {
+        List<String> ids = conductors.stream()
+                .filter(conductor -> conductor.lengthFrom() == from)
                 .map(JudgedConductor::id)
-                .collect(Collectors.joining(", "));
-        Stream<String> runs = straight.isEmpty()
-                ? Stream.empty()
-                : Stream.of("Runs of conductors that state neither length nor line, reckoned straight from end to end: "
-                        + straight + ".");
-        return Stream.concat(StandingCautions.NOT_CHECKED.stream(), runs).toList();
+                .toList();
+        return ids.isEmpty() ? List.of() : List.of(words + String.join(", ", ids) + ".");
     }
 
     /** Copper conductors only; empty when the length of one of them is not known. */
-    private Optional<Copper> findCopper(Proposal proposal, Map<String, Length> lengths) {
+    private Optional<Copper> findCopper(List<JudgedConductor> conductors) {
         Length length = Length.ZERO;
         Weight weight = Weight.ZERO;
-        for (ProposedConductor conductor : proposal.conductors()) {
+        for (JudgedConductor conductor : conductors) {
             if (conductor.material() == Material.COPPER) {
-                Length own = lengths.get(conductor.id());
-                if (own == null) {
+                if (conductor.length().isEmpty()) {
                     return Optional.empty();
                 }
+                Length own = conductor.length().get();
                 length = length.plus(own);
                 weight = weight.plus(Weight.of(conductor.size(), own));
             }

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class ImpossibleTest {
     /** Without its run to the rods nothing leads there. */
@@ -45,5 +46,28 @@ class ImpossibleTest {
             assertThat(run.exit()).isEqualTo(1);
             assertThat(run.out()).contains("1 violation to mend", "VIOLATION 250.53(A)(3) rod-2");
         }
+    }
+
+    /** A building without electrodes violates 250.50, and nothing about it is least. */
+    @Test
+    void aSiteWithoutElectrodesLeadsWithItsViolation(@TempDir Path directory) throws IOException {
+        Path shed = Files.writeString(directory.resolve("shed.site.json"), """
+                {"format": "bondspan-site/1", "name": "Shed", "adoption": " ",
+                 "levels": [{"id": "L1", "outline": [[0, 0], [40, 0], [40, 20], [0, 20]], "open": {"height": 0}}],
+                 "services": [{"id": "S", "ungrounded": {"material": "copper", "size": "2 AWG", "sets": 1},
+                   "connections": [{"at": [0, 0]}]}],
+                 "electrodes": []}""");
+        Run run = Run.of("route", shed.toString(), "--out", directory.toString());
+
+        assertThat(run.exit()).isEqualTo(1);
+        assertThat(run.out()).startsWith("""
+                        Shed
+                          NFPA 70, 2020 edition. Adoption and local amendments not stated.
+
+                          Violates: 1 violation to mend, see FINDINGS.
+                          No copper: nothing is drawn that a conductor would have to connect.
+                        """).contains("VIOLATION 250.50").doesNotContain("Least copper");
+        assertThat(Files.readString(directory.resolve("shed.report.html")))
+                .contains("Violates: 1 violation to mend, see Findings. No copper: nothing is drawn");
     }
 }

@@ -39,6 +39,32 @@ class ReviewCommandTest {
         assertThat(review.exit()).isZero();
     }
 
+    /** The building may have been renamed: its result is reviewed all the same. */
+    @Test
+    void aResultThatNamesAnotherSiteIsReviewedWithACaution(@TempDir Path directory) throws IOException {
+        Path result = directory.resolve("answer.result.json");
+        Files.writeString(result, Run.of("route", "--json", SITE).out());
+        String renamed = Files.readString(Path.of(SITE)).replaceFirst("\"name\": \"[^\"]*\"", "\"name\": \"Hall B\"");
+        Run review = Run.withInput(renamed, "review", "-", result.toString());
+
+        assertThat(review.exit()).isZero();
+        assertThat(review.out())
+                .contains("Complies.", "CAUTION site Hall B: The result names another site, \"Quillmarsh Depot,");
+    }
+
+    /** Its ids are others: one message, not one for each. */
+    @Test
+    void aResultOfAnotherSiteThatDoesNotFitIsOneMessage(@TempDir Path directory) throws IOException {
+        Path result = directory.resolve("answer.result.json");
+        Files.writeString(
+                result, Run.of("route", "--json", Run.sample("plant-block")).out());
+        Run review = Run.of("review", Run.sample("hall-steel"), result.toString());
+
+        assertThat(review.exit()).isEqualTo(2);
+        assertThat(review.out()).isEmpty();
+        assertThat(review.err()).hasLineCount(1).contains(":3: site: the result is of another site, ");
+    }
+
     /** 1031 ft of 3/0, 45.5 ft of 6 AWG and 25 ft of 4 AWG at the weights of ASTM B8: 541.07 lb. */
     @Test
     void theSoundProposalCompliesWithALittleMoreCopperThanTheLeast() {

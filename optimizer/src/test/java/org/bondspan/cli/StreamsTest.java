@@ -20,10 +20,10 @@ class StreamsTest {
     }
 
     @Test
-    void anAnswerThatCannotBeWrittenIsAFailure() {
-        assertThat(check(failing("No space left on device"))).isEqualTo(70);
+    void anAnswerThatCannotBeWrittenIsOneLineAndExitTwo() {
+        assertThat(check(failing("No space left on device"))).isEqualTo(2);
         assertThat(err.toString(StandardCharsets.UTF_8))
-                .isEqualTo("bondspan failed: the answer cannot be written: No space left on device.\n");
+                .isEqualTo("bondspan: the answer cannot be written to standard output: No space left on device.\n");
     }
 
     @Test

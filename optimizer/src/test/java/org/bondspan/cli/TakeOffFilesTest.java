@@ -142,8 +142,65 @@ class TakeOffFilesTest {
                 Run.of("route", "--json", "--prices", PRICES, sample).out());
         Run ofSite = Run.of("takeoff", sample, "--prices", PRICES);
         Run ofResult = Run.of("takeoff", sample, file("r.json"), "--prices", PRICES);
-        assertThat(ofResult).isEqualTo(ofSite);
         assertThat(ofSite.out()).contains("Installed cost of the least-copper route: $");
+        String told = "Status as the result file states it: least copper.";
+        assertThat(ofResult.out())
+                .contains("Installed cost of the route of the result file: $", told)
+                .doesNotContain("least-copper route");
+        assertThat(afterVerdict(ofResult)).isEqualTo(afterVerdict(ofSite));
+        assertThat(ofResult.exit()).isEqualTo(ofSite.exit()).isZero();
+    }
+
+    private static String afterVerdict(Run run) {
+        return run.out().substring(run.out().indexOf("LENGTHS"));
+    }
+
+    /** Both have the same ids: only the name tells them apart. */
+    @Test
+    void theResultOfAnotherSiteIsRefused() throws IOException {
+        Files.writeString(
+                directory.resolve("r.json"),
+                Run.of("route", "--json", Run.sample("plant-block")).out());
+        Run run = Run.of("takeoff", Run.sample("hall-steel"), file("r.json"), "--csv", file("a.csv"));
+        assertThat(run.exit()).isEqualTo(2);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).hasLineCount(1).startsWith(file("r.json") + ":3: site: the result is of another site, ");
+        assertThat(directory.resolve("a.csv")).doesNotExist();
+    }
+
+    /** Edited to look least at another size and length. */
+    @Test
+    void aResultThatWasEditedIsRefused() throws IOException {
+        String sample = Run.sample("hall-steel");
+        String result = Run.of("route", "--json", sample).out();
+        String longer = result.replaceFirst("\"total\": [0-9.]+", "\"total\": 900");
+        String thinner = result.replaceFirst("\"size\": \"3/0 AWG\",\\n", "\"size\": \"6 AWG\",\n");
+        assertThat(longer).isNotEqualTo(result);
+        assertThat(thinner).isNotEqualTo(result);
+        Files.writeString(directory.resolve("longer.json"), longer);
+        Files.writeString(directory.resolve("thinner.json"), thinner);
+        Run ofLonger = Run.of("takeoff", sample, file("longer.json"));
+        Run ofThinner = Run.of("takeoff", sample, file("thinner.json"));
+        assertThat(ofLonger.err()).contains(": conductors[0].length.total: is 900.00 ft, but its parts add up to ");
+        assertThat(ofThinner.err()).contains(": sizes: have ", ": copper.weight: is ");
+        assertThat(List.of(ofLonger.exit(), ofThinner.exit())).containsOnly(2);
+        assertThat(ofLonger.out() + ofThinner.out()).isEmpty();
+    }
+
+    @Test
+    void standardOutputIsNoFileAndADirectoryIsToldAtOnce() {
+        String sample = Run.sample("hall-steel");
+        Run dash = Run.of("takeoff", sample, "--csv", "-");
+        assertThat(dash.exit()).isEqualTo(2);
+        assertThat(dash.err()).contains("--csv -: standard output has the answer. Name a file");
+        Run directoryItself = Run.of("takeoff", sample, "--csv", directory.toString());
+        assertThat(directoryItself.exit()).isEqualTo(2);
+        assertThat(directoryItself.err())
+                .contains("is a directory. Name a file in it")
+                .doesNotContain("--force");
+        Run nowhere = Run.of("takeoff", sample, "--csv", file("no/x.csv"), "--force");
+        assertThat(nowhere.exit()).isEqualTo(2);
+        assertThat(nowhere.err()).contains("lies in a directory that does not exist. Make it first");
     }
 
     @Test
@@ -199,6 +256,7 @@ class TakeOffFilesTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err())
                 .isEqualTo(file("p.json") + ": connections.rod-clamp.price: is missing\n" + file("p.json")
-                        + ": connections.rod-clamp.hours: is missing\n");
+                        + ": connections.rod-clamp.hours: is missing\n"
+                        + "State them where the prices are, see schema prices, or route without --objective cost.\n");
     }
 }

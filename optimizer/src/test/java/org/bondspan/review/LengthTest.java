@@ -2,6 +2,7 @@ package org.bondspan.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.ProposalReader;
 import org.bondspan.io.ReviewWriter;
@@ -9,10 +10,14 @@ import org.bondspan.io.SiteReader;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.report.ReviewText;
 import org.bondspan.site.Site;
+import org.bondspan.units.Length;
+import org.bondspan.units.LengthUnit;
 import org.bondspan.usecase.ReviewProposal;
 import org.bondspan.usecase.RouteSite;
 import org.bondspan.usecase.Sites;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Contract 2.1 and 4: lengths as stated, drawn or measured with a tape; worked by hand. */
 class LengthTest {
@@ -21,6 +26,10 @@ class LengthTest {
             "services": [{"id": "S", "supply": "A", $copper(500 kcmil), $at(0, 0)}],
             "electrodes": [{"id": "R1", $rod, $at(60, 0)}, {"id": "R2", $rod, $at(60, 8)}],
             "paths": [{"id": "P", "medium": "copper", "line": [[0, 0], [50, 0]], "length": 20}]""");
+
+    private static final String PLAIN = Sites.openFloor(60, 40, """
+            "services": [{"id": "S", "supply": "A", $copper(500 kcmil), $at(0, 0)}],
+            "electrodes": [{"id": "R1", $rod, $at(60, 0)}, {"id": "R2", $rod, $at(60, 8)}]""");
 
     private static Judged straightOver(String from, String to, String length) {
         return Judged.of(
@@ -98,5 +107,57 @@ class LengthTest {
         assertThat(ReviewText.of(stated).replaceAll("\\s+", " "))
                 .doesNotContain("straight")
                 .contains("It takes 5.51 lb of copper; the least is 3.08 lb.");
+    }
+
+    private static ReviewOutcome review(String siteFile, String draft) {
+        Site site = SiteReader.parse(siteFile, "test.site.json");
+        return ReviewProposal.of(site, Draft.of(site, draft));
+    }
+
+    /** Open floor without measured lines: 60 ft and 8 ft of 6 AWG at 81.0 lb per 1000 ft (ASTM B8): 5.51 lb. */
+    @Test
+    void aLengthStatedTooShortCountsWithWhatItNeeds() {
+        ReviewOutcome outcome = review(PLAIN, "A 6 AWG S > R1 length 1\nB 6 AWG R1 > R2 length 8");
+        assertThat(outcome.complies()).isTrue();
+        assertThat(outcome.reckonedAsNeeded()).containsExactly("A");
+        assertThat(outcome.notChecked())
+                .contains("Lengths stated below what line, ends or taps need, reckoned with what these need: A.");
+        assertThat(ReviewText.of(outcome).replaceAll("\\s+", " "))
+                .contains(
+                        "It takes 5.51 lb of copper, 1 conductor reckoned as long as its line or ends need, which is"
+                                + " more than stated; the least is 5.51 lb.",
+                        "needed 60.00",
+                        "proposed, not all as stated");
+        assertThat(ReviewWriter.toJson(outcome)).contains("\"lengthFrom\": \"needed\"");
+    }
+
+    /** What is stated above the need counts as stated: 70 ft and 8 ft of 6 AWG, 6.32 lb. */
+    @Test
+    void aLengthStatedAboveTheNeedCountsAsStated() {
+        ReviewOutcome outcome = review(PLAIN, "A 6 AWG S > R1 length 70\nB 6 AWG R1 > R2 length 8");
+        assertThat(outcome.reckonedAsNeeded()).isEmpty();
+        assertThat(ReviewText.of(outcome)).contains("It takes 6.32 lb of copper; the least is 5.51 lb.");
+    }
+
+    /** A tap at 90 ft needs 90 ft of a conductor whose ends lie 60 ft apart. */
+    @Test
+    void aTapBeyondBothEndsIsTheNeed() {
+        ReviewOutcome outcome =
+                review(PLAIN, "A 6 AWG S > R1 length 1\nB 6 AWG R1 > R2 length 8\nD 6 AWG S > A~90 length 99");
+        assertThat(outcome.conductors().get(0).length().orElseThrow())
+                .isEqualTo(Length.of(new BigDecimal(90), LengthUnit.FOOT));
+    }
+
+    /** The longest conductor of the answer of route, edited, its line kept: the copper is that of the answer. */
+    @ParameterizedTest
+    @ValueSource(strings = {"10", "0.0001", "0"})
+    void aResultWithAnEditedTotalStillTakesTheLeast(String total) {
+        Site site = SiteReader.parse(PLAIN, "test.site.json");
+        String answer = LayoutWriter.toJson(RouteSite.of(site));
+        String edited = answer.replaceFirst("\"total\": 60", "\"total\": " + total);
+        assertThat(edited).isNotEqualTo(answer);
+        ReviewOutcome outcome = ReviewProposal.of(site, ProposalReader.parse(edited, "test.result.json", site));
+        assertThat(outcome.copper().orElseThrow().weight())
+                .isEqualTo(outcome.least().orElseThrow());
     }
 }

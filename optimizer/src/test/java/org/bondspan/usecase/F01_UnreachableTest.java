@@ -53,4 +53,36 @@ class F01_UnreachableTest {
         assertThat(routed.status().label()).isEqualTo("impossible");
         assertThat(routed.subjects("250.58")).containsExactly("S2");
     }
+
+    /** S at (50, 50), 30 ft east and north of the corner (20, 20): 42.43 ft away. R0 is not to blame. */
+    @Test
+    void namesAServiceOutsideTheOutlineAndNotItsOwnPlaceAsTheNearest() {
+        Routed routed = Routed.of(Sites.site(LEVEL, """
+                "services": [{"id": "S", $copper(350 kcmil), $at(50, 50)}],
+                "electrodes": [{"id": "R0", $rod, $at(20, 0)}]"""));
+        assertThat(routed.messages("250.58"))
+                .singleElement()
+                .asString()
+                .contains("outside the outline of that level", "(20.00, 20.00)", "42.43 ft away");
+        assertThat(routed.messages("250.50"))
+                .singleElement()
+                .asString()
+                .contains("(20.00, 0.00)", "S, from which one would lead there, is cut off itself")
+                .doesNotContain("outside", "50.00", "nearest");
+    }
+
+    /** A second service outside: the nearest place is one that copper reaches from the first. */
+    @Test
+    void namesASecondServiceOutsideTheOutline() {
+        Routed routed = Routed.of(Sites.site(LEVEL, """
+                "services": [
+                  {"id": "S1", "supply": "A", $copper(350 kcmil), $at(0, 0)},
+                  {"id": "S2", "supply": "B", $copper(350 kcmil), $at(23, 24)}
+                ],
+                "electrodes": [{"id": "R0", $rod, $at(20, 0)}]"""));
+        assertThat(routed.messages("250.58"))
+                .singleElement()
+                .asString()
+                .contains("outside the outline of that level", "(20.00, 20.00)", "5.00 ft away");
+    }
 }

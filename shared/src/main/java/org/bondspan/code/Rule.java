@@ -65,6 +65,7 @@ public enum Rule {
     FRAME_BOND("250.104(C)", "exposed structural metal joined to a frame is bonded"),
     SUPPLY_SIDE_TABLE("250.102(C)(1)", "beyond the table, 12.5 percent of the area of the phase conductors"),
     LENGTH("length", "no section: a stated length cannot be shorter than the run"),
+    SITE("site", "no section: a result is of the site that it names"),
     GEOMETRY("geometry", "no section: how the plan is drawn bears on the answer"),
     NO_PARALLEL("310.10(G)", "grounding electrode conductors are not run as smaller conductors in parallel");
 

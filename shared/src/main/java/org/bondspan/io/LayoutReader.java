@@ -37,19 +37,21 @@ import org.bondspan.units.Weight;
 import org.bondspan.units.WireSize;
 
 /**
- * Reads results of a site. Numbers are those of the file, rounded to 0.01. Either the whole file is in order and all
- * that it names exists, or an {@link InputException} names each mistake.
+ * Reads results of a site. Numbers are those of the file, rounded to 0.01. Either the whole file is in order, agrees
+ * with itself, is of that site and names what it has, or an {@link InputException} names each mistake.
  */
 public final class LayoutReader {
     private static final String RESULT = "Write the result as the program gives it";
 
     private final LengthUnit unit;
     private final EndReader ends;
+    private final ResultSums sums;
     private boolean isCost;
 
     private LayoutReader(Site site, LengthUnit unit) {
         this.unit = unit;
         this.ends = new EndReader(site);
+        this.sums = new ResultSums(site, unit);
     }
 
     /** Throws {@link InputException}. */
@@ -61,6 +63,7 @@ public final class LayoutReader {
     public static Layout parse(String text, String fileName, Site site) {
         Problems problems = new Problems(fileName);
         Node.Struct root = FileRoot.parse(text, fileName, problems, List.of(LayoutWriter.FORMAT), "result");
+        ResultSite.refuseOther(root, fileName, site);
         LengthUnit unit = FileRoot.findUnit(root).orElse(site.lengthUnit());
         Scope scope = new Scope(
                 "result",
@@ -81,6 +84,7 @@ public final class LayoutReader {
         Objective objective =
                 fields.requireWord("objective", Objective.class, RESULT).orElse(Objective.COPPER);
         isCost = objective == Objective.COST;
+        fields.require("site", RESULT);
         fields.require("conductors", RESULT);
         Layout layout = new Layout(
                 fields.findText("site").orElse(""),
@@ -106,6 +110,12 @@ public final class LayoutReader {
                 objective,
                 fields.findObject("cost", "cost", cost -> cost(cost, fields)));
         fields.accept(List.of("lowerBound", "copper"));
+        sums.checkSums(
+                fields,
+                layout.status(),
+                layout.conductors(),
+                layout.sizes(),
+                layout.copper().orElse(new Copper(Length.ZERO, Weight.ZERO, Length.ZERO)));
         fields.done();
         return layout;
     }
@@ -135,7 +145,7 @@ public final class LayoutReader {
     }
 
     private Conductor conductor(Fields fields) {
-        return new Conductor(
+        Conductor conductor = new Conductor(
                 fields.id(Kind.CONDUCTOR),
                 fields.size("size", RESULT),
                 fields.requireWord("role", Role.class, RESULT).orElse(Role.BONDING_JUMPER),
@@ -143,21 +153,24 @@ public final class LayoutReader {
                 ends.end(fields, "from"),
                 ends.end(fields, "to"),
                 fields.each("line", "place", place -> Drawn.in(place).position()),
-                fields.findObject("length", "length", LayoutReader::runLength).orElse(RunLength.ZERO),
+                fields.findObject("length", "length", this::runLength).orElse(RunLength.ZERO),
                 texts(fields, "serves"),
                 texts(fields, "basis"),
                 fields.findText("why").orElse(""),
                 fields.each("pieces", "piece", LayoutReader::piece),
                 texts(fields, "crosses"));
+        sums.checkConductor(fields, conductor);
+        return conductor;
     }
 
-    private static RunLength runLength(Fields fields) {
-        fields.accept(List.of("total"));
-        return new RunLength(
+    private RunLength runLength(Fields fields) {
+        RunLength parts = new RunLength(
                 fields.distance("plan", RESULT),
                 fields.distance("vertical", RESULT),
                 fields.distance("makeUp", RESULT),
                 fields.distance("jumper", RESULT));
+        sums.checkTotal(fields, fields.distance("total", RESULT), parts);
+        return parts;
     }
 
     private static Piece piece(Fields fields) {

@@ -20,6 +20,10 @@ final class Problems {
         found.add(new Found(spot, new Problem(file, spot.line(), field, message, advice)));
     }
 
+    boolean isAny() {
+        return !found.isEmpty();
+    }
+
     /** Ends reading when anything was found. */
     void throwIfAny() {
         if (!found.isEmpty()) {

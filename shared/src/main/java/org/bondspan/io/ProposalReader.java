@@ -78,7 +78,11 @@ public final class ProposalReader {
     public static Proposal parse(String text, String fileName, Site site) {
         Problems problems = new Problems(fileName);
         Node.Struct root = FileRoot.parse(text, fileName, problems, List.of(FORMAT, LayoutWriter.FORMAT), "proposal");
-        Proposal proposal = new ProposalReader(site, root).proposal(root, problems);
+        ProposalReader reader = new ProposalReader(site, root);
+        Proposal proposal = reader.proposal(root, problems);
+        if (reader.isResult && problems.isAny()) {
+            ResultSite.refuseOther(root, fileName, site);
+        }
         problems.throwIfAny();
         return proposal;
     }
@@ -115,7 +119,8 @@ public final class ProposalReader {
         return new Proposal(
                 conductors.stream().map(Bound::value).toList(),
                 links.stream().map(Bound::value).toList(),
-                joints);
+                joints,
+                isResult ? ResultSite.findOther(fields.node(), site) : Optional.empty());
     }
 
     /** What a joint may list: conductors of the file, and installed ones of the site. */

@@ -10,7 +10,8 @@ import org.bondspan.units.WireSize;
  *
  * @param needed the size that it must have, in its own material; empty when nothing depends on it
  * @param neededFor between which service and what that need arises, in words; empty text when nothing depends on it
- * @param length as stated, else as drawn with its make-up, else straight from end to end; empty when nothing tells it
+ * @param length as stated and no less than needed, else as drawn with its make-up, else straight from end to end; empty
+ *     when nothing tells it
  * @param lengthFrom which of these
  */
 public record JudgedConductor(

@@ -10,12 +10,23 @@ import org.bondspan.units.WireSize;
 /**
  * A route that somebody proposes for a site, to be verified. Ids are unique among the conductors; everything named
  * exists on the site: the reader has checked.
+ *
+ * @param otherSite name of the site that the file is a result of, where it is another than the one to review it for
  */
-public record Proposal(List<ProposedConductor> conductors, List<ProposedLink> links, List<ProposedJoint> joints) {
+public record Proposal(
+        List<ProposedConductor> conductors,
+        List<ProposedLink> links,
+        List<ProposedJoint> joints,
+        Optional<String> otherSite) {
     public Proposal {
         conductors = List.copyOf(conductors);
         links = List.copyOf(links);
         joints = List.copyOf(joints);
+    }
+
+    /** For the site at hand. */
+    public Proposal(List<ProposedConductor> conductors, List<ProposedLink> links, List<ProposedJoint> joints) {
+        this(conductors, links, joints, Optional.empty());
     }
 
     /** How a conductor is protected. */

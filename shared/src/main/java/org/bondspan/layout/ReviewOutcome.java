@@ -49,8 +49,17 @@ public record ReviewOutcome(
 
     /** Ids of the copper conductors that state neither length nor line: they count as straight from end to end. */
     public List<String> reckonedStraight() {
+        return listReckoned(LengthFrom.ENDS);
+    }
+
+    /** Ids of the copper conductors that state less than they need: they count with what they need. */
+    public List<String> reckonedAsNeeded() {
+        return listReckoned(LengthFrom.NEEDED);
+    }
+
+    private List<String> listReckoned(LengthFrom from) {
         return conductors.stream()
-                .filter(conductor -> conductor.lengthFrom() == LengthFrom.ENDS)
+                .filter(conductor -> conductor.lengthFrom() == from)
                 .filter(conductor -> conductor.material() == Material.COPPER)
                 .map(JudgedConductor::id)
                 .toList();

@@ -3,9 +3,12 @@ package org.bondspan.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.bondspan.site.Site;
 import org.bondspan.units.LengthUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class LayoutReaderTest {
     private static final Site SITE = SiteReader.parse(Fixtures.text("full.site.json"), "full.site.json");
@@ -15,11 +18,54 @@ class LayoutReaderTest {
         for (String text : new String[] {
             LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT)),
             LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.METRE)),
-            LayoutWriter.toJson(Layouts.impossible())
+            LayoutWriter.toJson(Layouts.impossible()).replace("Hall 4", "Hall 3")
         }) {
             assertThat(LayoutWriter.toJson(LayoutReader.parse(text, "x.result.json", SITE)))
                     .isEqualTo(text);
         }
+    }
+
+    /** One message, whatever else does not fit. */
+    @Test
+    void refusesTheResultOfAnotherSite() {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT));
+        String other = text.replace("Hall 3", "Hall 9").replace("\"S1\"", "\"S9\"");
+        String message =
+                "x.json:3: site: the result is of another site, \"Hall 9\", not of \"Hall 3\". Give the site of"
+                        + " this result, or a result of this site";
+        assertThatThrownBy(() -> LayoutReader.parse(other, "x.json", SITE))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(message)
+                .extracting(failure -> ((InputException) failure).problems())
+                .asInstanceOf(InstanceOfAssertFactories.LIST)
+                .hasSize(1);
+        assertThatThrownBy(() -> ProposalReader.parse(other, "x.json", SITE))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(message)
+                .extracting(failure -> ((InputException) failure).problems())
+                .asInstanceOf(InstanceOfAssertFactories.LIST)
+                .hasSize(1);
+    }
+
+    /** One conductor of 33.33 ft of 4 AWG, 129 lb per 1000 ft (ASTM B8): 4.3 lb. What was edited is named. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "\"total\": 33.33     | \"total\": 10        | conductors[0].length.total: is 10.00 ft, but its parts",
+                "\"plan\": 33.33      | \"plan\": 10         | conductors[0].length: is 10.00 ft without make-up, but its",
+                "\"pieces\": [{\"length\": 33.33 | \"pieces\": [{\"length\": 10 | conductors[0].pieces: add up to 10.00 ft",
+                "\"size\": \"4 AWG\", \"role\" | \"size\": \"2 AWG\", \"role\" | sizes: have 33.33 ft of 4 AWG, but the",
+                "\"weight\": 4.3      | \"weight\": 9.3       | copper.weight: is 9.30 lb, but the conductors weigh 4.30",
+                "\"copper\": {\"length\": 33.33 | \"copper\": {\"length\": 3 | copper.length: is 3.00 ft, but the conductors have 33.33",
+            })
+    void refusesAResultThatContradictsItself(String written, String edited, String message) {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT)).replaceAll("\\s+", " ");
+        assertThat(text).contains(written);
+        assertThatThrownBy(() -> LayoutReader.parse(text.replace(written, edited), "x.json", SITE))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining(message);
     }
 
     @Test

@@ -177,7 +177,7 @@ class ProposalReaderTest {
     @Test
     void impossibleResultProposesNothing() {
         assertThat(read(LayoutWriter.toJson(Layouts.impossible())))
-                .isEqualTo(new Proposal(List.of(), List.of(), List.of()));
+                .isEqualTo(new Proposal(List.of(), List.of(), List.of(), Optional.of("Hall 4")));
     }
 
     /** Whoever tries what the review finds changes a result by hand. */
