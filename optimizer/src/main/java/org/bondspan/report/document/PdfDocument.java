@@ -25,7 +25,9 @@ public final class PdfDocument {
     private static final double HEIGHT = 792;
     private static final double MARGIN = 54;
     private static final double TEXT = 8.5;
-    private static final double TALLEST_FIGURE = 530;
+
+    /** A figure may take a page of its own, under its heading. */
+    private static final double TALLEST_FIGURE = HEIGHT - 2 * MARGIN - 3 * TEXT;
 
     private final Document document;
     private final SchedulePainter painter = new SchedulePainter(WIDTH - 2 * MARGIN, TEXT);
@@ -80,7 +82,9 @@ public final class PdfDocument {
             return new Block(both, block.rows());
         }
         if (part instanceof Part.Figure figure) {
-            return new Block(head, List.of(figure(figure.drawing())));
+            return new Block(
+                    head,
+                    figure.drawing().listStrips().stream().map(this::figure).toList());
         }
         if (part instanceof Part.Verdict verdict) {
             return new Block(head, List.of(painter.paragraph(verdict.words(), 1.35 * TEXT)));
