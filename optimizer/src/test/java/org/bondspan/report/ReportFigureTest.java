@@ -20,7 +20,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Letters of 6 points are the smallest that people read in print without effort: common practice, no source. */
 class ReportFigureTest {
     @ParameterizedTest
-    @ValueSource(strings = {"hall-timber", "hall-steel", "hall-joint", "plant-block", "pump-house", "workshop-metric"})
+    @ValueSource(
+            strings = {
+                "hall-timber",
+                "hall-steel",
+                "hall-joint",
+                "plant-block",
+                "pump-house",
+                "workshop-metric",
+                "kiosk"
+            })
     void wordsOnThePlansOfTheReportAreLargeEnoughInPrint(String sample) throws IOException {
         SiteFile file = SiteFile.read(Path.of("..", "samples", sample + ".site.json"));
         SheetContent content =
