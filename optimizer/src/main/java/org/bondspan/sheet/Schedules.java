@@ -105,9 +105,11 @@ final class Schedules {
                     words(conductor.from()) + " to " + words(conductor.to()),
                     Numbers.print(conductor.length().total().in(unit))));
         }
+        boolean isSomeInRaceway =
+                conductorsHere().stream().anyMatch(conductor -> conductor.protection() == Protection.RACEWAY);
         return new Schedule(
                 "Conductors on this level, bare copper",
-                List.of("id", "size", "as", "~from and to", ">length, " + unit.symbol()),
+                List.of("id", "size", isSomeInRaceway ? "~as" : "as", "~from and to", ">length, " + unit.symbol()),
                 rows);
     }
 

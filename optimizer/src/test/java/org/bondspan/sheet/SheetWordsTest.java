@@ -13,6 +13,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.bondspan.io.SiteFile;
 import org.bondspan.io.SiteReader;
+import org.bondspan.sheet.out.Drawing;
 import org.bondspan.sheet.out.PdfFile;
 import org.bondspan.sheet.plan.Item;
 import org.bondspan.sheet.plan.LevelPicture;
@@ -131,5 +132,16 @@ class SheetWordsTest {
         assertThat(text(named("Depot \u6df1"), SheetSize.ARCH_D))
                 .contains("Depot ?", "Characters that the face of this sheet lacks");
         assertThat(text(named("Depot?"), SheetSize.ARCH_D)).doesNotContain("Characters that the face");
+    }
+
+    /** NFPA 70, 250.64(B): smaller than 6 AWG needs raceway or armor, as all of the kiosk does. */
+    @Test
+    void wordsAboutRacewayLeaveIdsAndSizesInOneLine() throws IOException {
+        SheetContent content = sample("kiosk");
+        Drawing figure = PlanFigure.of(content, content.site().levels().get(0));
+        try (PDDocument pdf = Loader.loadPDF(PdfFile.of(List.of(figure)))) {
+            assertThat(new PDFTextStripper().getText(pdf).lines().map(String::strip))
+                    .anyMatch(line -> line.startsWith("C1 8 AWG GEC, in"));
+        }
     }
 }

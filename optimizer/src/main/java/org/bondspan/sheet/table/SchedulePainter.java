@@ -50,7 +50,15 @@ public record SchedulePainter(double width, double size) {
 
     /** A paragraph. */
     public Band paragraph(String words, double letters) {
-        List<String> lines = Wrap.lines(Typeface.printable(words), letters, width);
+        return paragraph(Wrap.lines(Typeface.printable(words), letters, width), letters);
+    }
+
+    /** A heading of some lines; what takes more is cut. */
+    public Band heading(String words, double letters, int most) {
+        return paragraph(Wrap.lines(Typeface.printable(words), letters, width, most), letters);
+    }
+
+    private static Band paragraph(List<String> lines, double letters) {
         return new Painted(Typeface.leading(letters) * lines.size() + 0.3 * letters, (g, x, y) -> {
             g.setColor(Palette.LIGHT.of(Tint.INK));
             drawLines(g, lines, x, y, letters);
