@@ -63,12 +63,12 @@ public final class RouteDocument {
         if (!content.site().note().isEmpty()) {
             parts.add(new Part.Paragraph(content.site().note()));
         }
+        copper();
+        conductors();
         for (Level level : content.site().levels()) {
             heading("Plan, level " + level.id());
             parts.add(new Part.Figure(PlanFigure.of(content, level)));
         }
-        copper();
-        conductors();
         sizes();
         links();
         joints();

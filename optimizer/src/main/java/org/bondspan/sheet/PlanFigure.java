@@ -2,14 +2,17 @@ package org.bondspan.sheet;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.bondspan.sheet.out.Drawing;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.LevelPicture;
 import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.sheet.table.Block;
 import org.bondspan.sheet.table.Flow;
 import org.bondspan.sheet.table.Schedule;
@@ -23,7 +26,7 @@ import org.bondspan.units.LengthUnit;
  */
 public final class PlanFigure implements Drawing {
     private static final double WIDTH = 800;
-    private static final double SIZE = 9;
+    private static final double SIZE = 10;
     private static final double GAP = 16;
     private static final PlanStyle STYLE = new PlanStyle(DrawingScale.filling(), SIZE, 0.45);
     private static final int COLUMNS = 3;
@@ -111,7 +114,35 @@ public final class PlanFigure implements Drawing {
     public void paint(Graphics2D g) {
         g.setColor(Color.WHITE);
         g.fill(new Rectangle2D.Double(0, 0, WIDTH, height));
-        views.paint(g, content.site().name() + ", level " + level.id());
+        paintViews(g);
         below.paint(g);
+    }
+
+    private void paintViews(Graphics2D g) {
+        views.paint(g, Typeface.fitted(Typeface.printable(title()), 1.25 * SIZE, WIDTH / 2));
+    }
+
+    /** The plan with its details; its legend and tables. */
+    @Override
+    public List<Drawing> listStrips() {
+        double top = views.room().getMaxY();
+        return List.of(new Strip(title(), top, this::paintViews), new Strip(title(), height - top, g -> {
+            AffineTransform before = g.getTransform();
+            g.translate(0, -top);
+            below.paint(g);
+            g.setTransform(before);
+        }));
+    }
+
+    private record Strip(String title, double height, Consumer<Graphics2D> painter) implements Drawing {
+        @Override
+        public double width() {
+            return WIDTH;
+        }
+
+        @Override
+        public void paint(Graphics2D g) {
+            painter.accept(g);
+        }
     }
 }

@@ -2,13 +2,14 @@ package org.bondspan.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.bondspan.code.LineLengths;
+import java.util.stream.Stream;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.End;
@@ -17,9 +18,12 @@ import org.bondspan.layout.Layout;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.SizeTotal;
 import org.bondspan.sheet.plan.Item;
+import org.bondspan.sheet.plan.MeasuredLines;
 import org.bondspan.sheet.plan.Note;
 import org.bondspan.sheet.plan.Picture;
+import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.sheet.table.Schedule;
+import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
 import org.bondspan.units.LengthUnit;
@@ -33,6 +37,7 @@ final class Schedules {
     private final LengthUnit unit;
     private final String level;
     private final Set<String> drawn;
+    private final Picture picture;
 
     /** For the level of that picture. */
     Schedules(SheetContent content, Picture picture) {
@@ -40,13 +45,15 @@ final class Schedules {
         this.layout = content.layout();
         this.unit = layout.lengthUnit();
         this.level = picture.level();
+        this.picture = picture;
         this.drawn = picture.items().stream().map(Item::id).collect(Collectors.toSet());
     }
 
     /** All tables of the level, without those that are empty. */
     List<Schedule> list() {
-        return List.of(
+        List<Schedule> all = List.of(
                 conductors(),
+                sizes(),
                 totals(),
                 measured(),
                 joints(),
@@ -54,7 +61,26 @@ final class Schedules {
                 bonds(),
                 keynotes(),
                 excluded(),
+                assumed(),
+                notChecked(),
                 cautions());
+        return Stream.concat(all.stream(), Stream.of(lettering(all))).toList();
+    }
+
+    /** Says that some characters are not printed, where that is so. */
+    private Schedule lettering(List<Schedule> schedules) {
+        Stream<String> cells =
+                schedules.stream().flatMap(each -> each.rows().stream().flatMap(List::stream));
+        Stream<String> notes = picture.notes().stream().flatMap(note -> note.lines().stream());
+        Stream<String> titles = Stream.of(site.name(), site.adoption(), level);
+        boolean isLacking =
+                Stream.of(titles, notes, cells).flatMap(words -> words).anyMatch(Typeface::lacksSomeOf);
+        return new Schedule(
+                "Lettering",
+                List.of("~"),
+                isLacking
+                        ? List.of(List.of("Characters that the face of this sheet lacks stand as question marks."))
+                        : List.of());
     }
 
     /** What a figure shows of them. */
@@ -62,22 +88,41 @@ final class Schedules {
         return List.of(conductors(), totals());
     }
 
+    private List<Conductor> conductorsHere() {
+        return layout.conductors().stream()
+                .filter(conductor ->
+                        conductor.line().stream().anyMatch(at -> at.level().equals(level)))
+                .toList();
+    }
+
     private Schedule conductors() {
         List<List<String>> rows = new ArrayList<>();
-        for (Conductor conductor : layout.conductors()) {
-            if (conductor.line().stream().anyMatch(at -> at.level().equals(level))) {
-                rows.add(List.of(
-                        conductor.id(),
-                        conductor.size().label(),
-                        initials(conductor),
-                        words(conductor.from()) + " to " + words(conductor.to()),
-                        Numbers.print(conductor.length().total().in(unit))));
-            }
+        for (Conductor conductor : conductorsHere()) {
+            rows.add(List.of(
+                    conductor.id(),
+                    conductor.size().label(),
+                    initials(conductor),
+                    words(conductor.from()) + " to " + words(conductor.to()),
+                    Numbers.print(conductor.length().total().in(unit))));
         }
+        boolean isSomeInRaceway =
+                conductorsHere().stream().anyMatch(conductor -> conductor.protection() == Protection.RACEWAY);
         return new Schedule(
                 "Conductors on this level, bare copper",
-                List.of("id", "size", "as", "~from and to", ">length, " + unit.symbol()),
+                List.of("id", "size", isSomeInRaceway ? "~as" : "as", "~from and to", ">length, " + unit.symbol()),
                 rows);
+    }
+
+    /** Sections by size, conductors with the same ones in one row. */
+    private Schedule sizes() {
+        Map<List<String>, List<String>> ids = new LinkedHashMap<>();
+        for (Conductor conductor : conductorsHere()) {
+            List<String> found = List.of(conductor.size().label(), String.join(", ", conductor.basis()));
+            ids.computeIfAbsent(found, key -> new ArrayList<>()).add(conductor.id());
+        }
+        List<List<String>> rows = new ArrayList<>();
+        ids.forEach((found, same) -> rows.add(List.of(found.get(0), String.join(", ", same), found.get(1))));
+        return new Schedule("How sizes were found", List.of("size", "~conductors", "~sections, NFPA 70"), rows);
     }
 
     private static String initials(Conductor conductor) {
@@ -122,9 +167,8 @@ final class Schedules {
     private Schedule measured() {
         List<List<String>> rows = new ArrayList<>();
         for (SitePath.CopperLine copper : site.listPaths(SitePath.CopperLine.class)) {
-            copper.measured()
-                    .filter(length ->
-                            copper.line().level().equals(level) && !length.equals(LineLengths.of(copper.line())))
+            MeasuredLines.findLength(copper)
+                    .filter(length -> copper.line().level().equals(level))
                     .ifPresent(length -> rows.add(List.of(copper.id(), Numbers.print(length.in(unit)))));
         }
         return new Schedule(
@@ -220,6 +264,20 @@ final class Schedules {
     private boolean hasLine(String id) {
         return site.paths().stream()
                 .anyMatch(path -> path.id().equals(id) && path.findLine().isPresent());
+    }
+
+    private Schedule assumed() {
+        return new Schedule(
+                "Assumed facts, not verified",
+                List.of("~"),
+                layout.assumed().stream().map(Evidence::of).map(List::of).toList());
+    }
+
+    private Schedule notChecked() {
+        return new Schedule(
+                "Not checked",
+                List.of("~"),
+                layout.notChecked().stream().map(List::of).toList());
     }
 
     private Schedule cautions() {

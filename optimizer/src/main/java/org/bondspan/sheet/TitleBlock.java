@@ -20,6 +20,9 @@ import org.bondspan.units.Numbers;
  * fill in. It bears no date of its own, so that the same input gives the same sheet.
  */
 final class TitleBlock {
+    /** Words that take more lines are cut: blanks for people and the sheet number keep their room. */
+    private static final int MOST_LINES = 8;
+
     private final SheetContent content;
     private final Rectangle2D box;
     private final double size;
@@ -82,7 +85,7 @@ final class TitleBlock {
         Typeface.draw(g, heading, box.getX() + pad, y + pad + small * 0.8, small);
         g.setColor(Palette.LIGHT.of(Tint.INK));
         y += pad + small * 0.9;
-        for (String line : Wrap.lines(Typeface.printable(words), letters, box.getWidth() - 2 * pad)) {
+        for (String line : Wrap.lines(Typeface.printable(words), letters, box.getWidth() - 2 * pad, MOST_LINES)) {
             Typeface.draw(g, line, box.getX() + pad, y + letters, letters);
             y += Typeface.leading(letters);
         }

@@ -55,6 +55,19 @@ class ReadmeTest {
         assertThat(review.out()).startsWith(blocks("review").get(0));
     }
 
+    /**
+     * By hand, at the demo prices: 79 ft of 6 AWG at 81.0 lb per 1000 ft (ASTM B8) x $5.00 x 1.35 = $43.19, 8 h per
+     * 1000 ft x $85 = $53.72; lug $52.00, clamps $56.50 and $45.00, a tap $52.00: $302.41.
+     */
+    @Test
+    void theCostShownIsThatOfTheKiosk() throws IOException {
+        assertThat(blocks("cost")).hasSize(1);
+        String prices = Run.SAMPLES.resolve("demo.prices.json").toString();
+        assertThat(Run.of("route", Run.sample("kiosk"), "--objective", "cost", "--prices", prices)
+                        .out())
+                .startsWith(blocks("cost").get(0));
+    }
+
     @Test
     void theTableOfChecksIsTheDictionary() throws IOException {
         assertThat(Files.readString(ROOT.resolve("DEVELOPERS.md")))

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * Copper of samples worked out by hand from their drawings. Sizes: Table 250.66 and its limits for concrete-encased
  * electrodes and rods. Weights per 1000 ft: ASTM B8, Class B (3/0 518.1 lb, 2/0 410.9, 2 AWG 204.9, 4 AWG 128.9, 6 AWG
- * 81.0).
+ * 81.0, 8 AWG 51.0).
  */
 class SamplesByHandTest {
     static Stream<Arguments> samples() {
@@ -38,6 +38,10 @@ class SamplesByHandTest {
                 Arguments.of("hall-joint", List.of("3/0 AWG  94.00 ft  48.70 lb", "all      94.00 ft  48.70 lb")),
                 // Taped: 23.5 + 36.25 to the water, 52.75 + 8.5 to the rods; 2 ft at the service and three electrodes.
                 Arguments.of("pump-house", List.of("2 AWG    63.75 ft  13.06 lb", "6 AWG    65.25 ft   5.29 lb")),
+                // From the lug up 4 and 6 north to the fork; 2 west and 8 down to the footing; 34 east, 14 north, 8
+                // down to
+                // the pipe 4 ft in; 1 ft at three ends.
+                Arguments.of("kiosk", List.of("8 AWG   79.00 ft  4.03 lb")),
                 // 2/0: up 4.3, 18 along the wall, down 2.5 to the main; from the main at the corner up 2.5, 2 + 6.5,
                 // down 5.2 to the pile; 1 m at four ends. 6 AWG: tap above the service, 2 + 8, down 5.3, 1 m.
                 Arguments.of("workshop-metric", List.of("2/0 AWG  45.00 m  27.52 kg", "6 AWG    16.30 m   1.96 kg")));

@@ -25,7 +25,10 @@ public final class PdfDocument {
     private static final double HEIGHT = 792;
     private static final double MARGIN = 54;
     private static final double TEXT = 8.5;
-    private static final double TALLEST_FIGURE = 530;
+    private static final int MOST_TITLE_LINES = 6;
+
+    /** A figure may take a page of its own, under its heading. */
+    private static final double TALLEST_FIGURE = HEIGHT - 2 * MARGIN - 3 * TEXT;
 
     private final Document document;
     private final SchedulePainter painter = new SchedulePainter(WIDTH - 2 * MARGIN, TEXT);
@@ -58,7 +61,7 @@ public final class PdfDocument {
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block(
-                List.of(painter.paragraph(document.title(), 2 * TEXT)),
+                List.of(painter.heading(document.title(), 2 * TEXT, MOST_TITLE_LINES)),
                 List.of(painter.paragraph(document.subtitle(), TEXT))));
         List<Band> head = new ArrayList<>();
         for (Part part : document.parts()) {
@@ -80,7 +83,9 @@ public final class PdfDocument {
             return new Block(both, block.rows());
         }
         if (part instanceof Part.Figure figure) {
-            return new Block(head, List.of(figure(figure.drawing())));
+            return new Block(
+                    head,
+                    figure.drawing().listStrips().stream().map(this::figure).toList());
         }
         if (part instanceof Part.Verdict verdict) {
             return new Block(head, List.of(painter.paragraph(verdict.words(), 1.35 * TEXT)));

@@ -62,7 +62,11 @@ final class AnswerPicture {
     private void addLanding(String conductor, End end, Position at) {
         boolean lands = end instanceof End.AtElectrode || end instanceof End.AtService || end instanceof End.OnPath;
         if (lands && isHere(at)) {
-            mark(conductor, Layer.JOINTS, Symbol.LANDING, at.at());
+            boolean isAtEquipment = items.stream()
+                    .anyMatch(item -> item instanceof Item.Mark mark
+                            && mark.symbol() == Symbol.BREAK
+                            && mark.at().equals(at.at()));
+            mark(conductor, Layer.JOINTS, isAtEquipment ? Symbol.BREAK_WITH_JUMPER : Symbol.LANDING, at.at());
         }
     }
 

@@ -82,7 +82,8 @@ final class BuildingPicture {
                     installed.line(),
                     installed.id() + ", installed, " + installed.size().label());
         } else if (path instanceof SitePath.CopperLine copper) {
-            addLine(copper.id(), Layer.ALLOWED_COPPER, LineKind.ALLOWED_COPPER, copper.line());
+            String[] words = MeasuredLines.findLength(copper).isPresent() ? new String[] {copper.id()} : new String[0];
+            addLine(copper.id(), Layer.ALLOWED_COPPER, LineKind.ALLOWED_COPPER, copper.line(), words);
         } else if (path instanceof SitePath.NeverCarries never) {
             addLine(
                     never.id(),

@@ -43,8 +43,17 @@ public final class LevelPicture {
             addKeynote(i + 1, shown.findings().get(i), items, notes);
         }
         items.sort(Comparator.comparing(Item::layer));
-        notes.sort(Comparator.comparing(Note::kind));
+        notes.sort(Comparator.comparing(Note::kind).thenComparing(LevelPicture::extent));
         return new Picture(level.id(), SideBySide.of(items), notes);
+    }
+
+    /** Conductors in the order of their extent: the shorter one is, the fewer places there are for its words. */
+    private static double extent(Note note) {
+        if (note.kind() != Note.Kind.CONDUCTOR) {
+            return 0;
+        }
+        Bounds bounds = Bounds.around(note.anchors());
+        return Math.hypot(bounds.width(), bounds.height());
     }
 
     private static void addKeynote(int number, Finding finding, List<Item> items, List<Note> notes) {

@@ -9,8 +9,9 @@ import java.util.Optional;
 
 /**
  * Finds places for notes: beside what they belong to, else further off with a leader, else as a number that a schedule
- * explains. Boxes never overlap each other, symbols or conductors; thin lines are avoided. Notes come in the order
- * given, each takes the cheapest place left. Lengths in points.
+ * explains. Boxes never overlap each other, symbols or conductors; thin lines are avoided. Words of a conductor, or of
+ * a line for copper, that have no leader are nearer to it than to any other. Notes come in the order given, each takes
+ * the cheapest place left. Lengths in points.
  */
 final class NotePlacer {
     private static final double[] RINGS = {0, 7, 16, 28, 44, 64, 90, 124, 165};
@@ -21,6 +22,12 @@ final class NotePlacer {
     private static final double FROM_SYMBOL = 10;
 
     private static final double FROM_LINE = 4;
+
+    /** How much further off words may stand so that their leader crosses one conductor less. */
+    private static final double ACROSS_CONDUCTOR = 18;
+
+    /** The same so that they do not stand beside another conductor. */
+    private static final double BESIDE_ANOTHER = 16;
 
     private final PlanView view;
     private final double size;
@@ -150,12 +157,16 @@ final class NotePlacer {
                 continue;
             }
             Optional<Line2D> leader = leader(at, box, clear);
-            if (leader.isPresent() && taken.isCrossedBy(leader.get())) {
+            boolean isClear = leader.isPresent() ? !taken.isCrossedBy(leader.get()) : lines.isNearestToIts(note, box);
+            if (!isClear) {
                 continue;
             }
             double cost = least
                     + 4 * lines.cost(box)
-                    + leader.map(line -> 6.0 + 30 * leaders.crossing(line) + 4 * lines.conductorsCrossing(line))
+                    + (lines.isBesideAnother(note, box) ? BESIDE_ANOTHER : 0)
+                    + leader.map(line -> 6.0
+                                    + 30 * leaders.crossing(line)
+                                    + ACROSS_CONDUCTOR * lines.conductorsCrossing(line))
                             .orElse(0.0);
             if (best.isEmpty() || cost < best.get().cost()) {
                 best = Optional.of(new Candidate(box, leader, cost));

@@ -4,20 +4,25 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /** What of a picture is in the way of words, on paper. */
 final class PaperLines {
     /** Lines are painted no further from their true places, in points. */
     private static final double FAR = 40;
 
+    /** So much further off is what the eye takes for further off, beside letters of 8 points. */
+    private static final double CLEARLY = 1;
+
+    private static final double BESIDE = 8;
+
     private final SegmentGrid conductors = new SegmentGrid();
     private final SegmentGrid walls = new SegmentGrid();
     private final SegmentGrid others = new SegmentGrid();
     private final List<Rectangle2D> symbols = new ArrayList<>();
-    private final Map<String, List<Line2D>> byConductor = new HashMap<>();
+    private final OwnedLines ofConductors = new OwnedLines();
+    private final OwnedLines ofWays = new OwnedLines();
     private final double scale;
 
     /** In a view with letters of that size. */
@@ -35,10 +40,21 @@ final class PaperLines {
     }
 
     private void addRun(Item.Run run, PlanView view) {
-        List<Line2D> lines = addLines(BesidePath.of(run, view, scale), grid(run), view);
-        if (run.layer() == Layer.CONDUCTORS) {
-            byConductor.computeIfAbsent(run.id(), id -> new ArrayList<>()).addAll(lines);
+        List<Point2D> places = BesidePath.of(run, view, scale);
+        List<Line2D> lines = addLines(places, grid(run), view);
+        if (places.size() == 1 && view.frame().contains(places.get(0))) {
+            lines.add(new Line2D.Double(places.get(0), places.get(0)));
         }
+        findKin(run.layer()).ifPresent(kin -> lines.forEach(line -> kin.add(run.id(), line)));
+    }
+
+    /** What words of that layer could be mistaken to belong to. */
+    private Optional<OwnedLines> findKin(Layer layer) {
+        return switch (layer) {
+            case CONDUCTORS -> Optional.of(ofConductors);
+            case ALLOWED_COPPER -> Optional.of(ofWays);
+            default -> Optional.empty();
+        };
     }
 
     private SegmentGrid grid(Item.Run run) {
@@ -70,7 +86,7 @@ final class PaperLines {
     Point2D onConductor(String id, Point2D near) {
         Point2D best = near;
         double distance = FAR;
-        for (Line2D line : byConductor.getOrDefault(id, List.of())) {
+        for (Line2D line : ofConductors.of(id)) {
             double own = line.ptSegDist(near);
             if (own < distance) {
                 distance = own;
@@ -87,6 +103,20 @@ final class PaperLines {
         double along = square == 0 ? 0 : ((to.getX() - line.getX1()) * dx + (to.getY() - line.getY1()) * dy) / square;
         double share = Math.max(0, Math.min(1, along));
         return new Point2D.Double(line.getX1() + share * dx, line.getY1() + share * dy);
+    }
+
+    /** Whether words there are clearly nearer to what they belong to than to anything else of its kind. */
+    boolean isNearestToIts(Note note, Rectangle2D box) {
+        return findKin(note.layer())
+                .map(kin -> kin.isNearest(note.id(), box, CLEARLY * scale))
+                .orElse(true);
+    }
+
+    /** Whether words there stand as near to something else of the kind as its own words would. */
+    boolean isBesideAnother(Note note, Rectangle2D box) {
+        return findKin(note.layer())
+                .map(kin -> kin.isOtherWithin(note.id(), box, BESIDE * scale))
+                .orElse(false);
     }
 
     List<Rectangle2D> symbols() {

@@ -4,8 +4,10 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Straight lines on paper, found quickly by where they pass. Lengths in points. */
 final class SegmentGrid {
@@ -43,6 +45,39 @@ final class SegmentGrid {
             }
         }
         return count;
+    }
+
+    /** The lines that cross the box. */
+    Set<Line2D> listCrossing(Rectangle2D box) {
+        Set<Line2D> lines = new LinkedHashSet<>();
+        for (long x = cell(box.getMinX()); x <= cell(box.getMaxX()); x++) {
+            for (long y = cell(box.getMinY()); y <= cell(box.getMaxY()); y++) {
+                cells.getOrDefault(key(x, y), List.of()).stream()
+                        .filter(box::intersectsLine)
+                        .forEach(lines::add);
+            }
+        }
+        return lines;
+    }
+
+    /** From the line to the nearest place of the box; nothing where it crosses the box. */
+    static double distance(Line2D line, Rectangle2D box) {
+        if (box.intersectsLine(line)) {
+            return 0;
+        }
+        double fromEnds =
+                Math.min(distance(line.getX1(), line.getY1(), box), distance(line.getX2(), line.getY2(), box));
+        double fromWest =
+                Math.min(line.ptSegDist(box.getMinX(), box.getMinY()), line.ptSegDist(box.getMinX(), box.getMaxY()));
+        double fromEast =
+                Math.min(line.ptSegDist(box.getMaxX(), box.getMinY()), line.ptSegDist(box.getMaxX(), box.getMaxY()));
+        return Math.min(fromEnds, Math.min(fromWest, fromEast));
+    }
+
+    private static double distance(double x, double y, Rectangle2D box) {
+        double dx = Math.max(0, Math.max(box.getMinX() - x, x - box.getMaxX()));
+        double dy = Math.max(0, Math.max(box.getMinY() - y, y - box.getMaxY()));
+        return Math.hypot(dx, dy);
     }
 
     /** How many of the lines cross that one. */

@@ -11,6 +11,7 @@ public enum Symbol {
     MECHANICAL("joint, mechanical connector", 7),
     BUSBAR("busbar where conductors are joined", 12),
     BREAK("meter or other equipment in a pipe", 9),
+    BREAK_WITH_JUMPER("meter or other equipment with a jumper around it", 19),
     RISER("riser between levels", 12),
     ELECTRODE("electrode, connected", 16),
     ELECTRODE_LEFT_OUT("electrode that need not be connected", 16),

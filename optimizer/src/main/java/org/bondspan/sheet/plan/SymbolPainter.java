@@ -54,6 +54,7 @@ public final class SymbolPainter {
             case MECHANICAL -> filled(square, paper, ink, 1.1f);
             case BUSBAR -> busbar(at, half);
             case BREAK -> lettered(square, "M", at, 0.9f);
+            case BREAK_WITH_JUMPER -> withJumper(at, half);
             case RISER -> crossed(square, square, 0.9f, ink);
             case ELECTRODE -> lettered(circle, letters, at, 1.8f);
             case ELECTRODE_LEFT_OUT -> leftOut(circle, letters, at);
@@ -96,6 +97,25 @@ public final class SymbolPainter {
     private void upOrDown(Shape circle, Point2D at) {
         filled(circle, paper, ink, 0.8f);
         g.fill(new Ellipse2D.Double(at.getX() - 1.4, at.getY() - 1.4, 2.8, 2.8));
+    }
+
+    /** The equipment between the two landings of its jumper. */
+    private void withJumper(Point2D at, double half) {
+        double equipment = Symbol.BREAK.size();
+        double landing = Symbol.LANDING.size();
+        for (int side : new int[] {-1, 1}) {
+            double middle = at.getX() + side * (half - landing / 2);
+            filled(
+                    new Ellipse2D.Double(middle - landing / 2, at.getY() - landing / 2, landing, landing),
+                    paper,
+                    ink,
+                    1.1f);
+        }
+        lettered(
+                new Rectangle2D.Double(at.getX() - equipment / 2, at.getY() - equipment / 2, equipment, equipment),
+                "M",
+                at,
+                0.9f);
     }
 
     private void busbar(Point2D at, double half) {

@@ -72,6 +72,15 @@ public final class Typeface {
         return text.toString();
     }
 
+    /** Whether some character of the words will stand as {@code ?}. */
+    public static boolean lacksSomeOf(String words) {
+        return countQuestions(printable(words)) > countQuestions(words);
+    }
+
+    private static long countQuestions(String words) {
+        return words.chars().filter(c -> c == '?').count();
+    }
+
     /** Most words are: letters of ASCII, with single blanks between them. */
     private static boolean isPlain(String words) {
         boolean afterBlank = true;
@@ -115,9 +124,11 @@ public final class Typeface {
 
     /** The text, or its beginning with three dots where it is wider. */
     public static String fitted(String text, double size, double width) {
-        if (width(text, size) <= width) {
-            return text;
-        }
+        return width(text, size) <= width ? text : cut(text, size, width);
+    }
+
+    /** As much of the beginning of the text as there is room for before three dots. */
+    public static String cut(String text, double size, double width) {
         int end = text.length();
         while (end > 1 && width(text.substring(0, end) + "...", size) > width) {
             end--;

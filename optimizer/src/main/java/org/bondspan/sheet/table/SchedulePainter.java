@@ -38,9 +38,11 @@ public record SchedulePainter(double width, double size) {
     /** A heading with a line under it. */
     public Band title(String words) {
         double letters = size * 1.15;
+        String title = Typeface.printable(words.toUpperCase(Locale.ROOT));
+        double fitting = Math.min(letters, letters * width / Math.max(1, Typeface.width(title, letters)));
         return new Painted(letters * 1.75, (g, x, y) -> {
             g.setColor(Palette.LIGHT.of(Tint.INK));
-            Typeface.draw(g, Typeface.printable(words.toUpperCase(Locale.ROOT)), x, y + letters * 1.05, letters);
+            Typeface.draw(g, title, x, y + letters * 1.05, fitting);
             g.setStroke(new BasicStroke(0.9f));
             g.draw(new Line2D.Double(x, y + letters * 1.38, x + width, y + letters * 1.38));
         });
@@ -48,7 +50,15 @@ public record SchedulePainter(double width, double size) {
 
     /** A paragraph. */
     public Band paragraph(String words, double letters) {
-        List<String> lines = Wrap.lines(Typeface.printable(words), letters, width);
+        return paragraph(Wrap.lines(Typeface.printable(words), letters, width), letters);
+    }
+
+    /** A heading of some lines; what takes more is cut. */
+    public Band heading(String words, double letters, int most) {
+        return paragraph(Wrap.lines(Typeface.printable(words), letters, width, most), letters);
+    }
+
+    private static Band paragraph(List<String> lines, double letters) {
         return new Painted(Typeface.leading(letters) * lines.size() + 0.3 * letters, (g, x, y) -> {
             g.setColor(Palette.LIGHT.of(Tint.INK));
             drawLines(g, lines, x, y, letters);

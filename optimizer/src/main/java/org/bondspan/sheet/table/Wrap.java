@@ -32,6 +32,17 @@ public final class Wrap {
         return lines;
     }
 
+    /** The same, cut after that many lines with three dots. */
+    public static List<String> lines(String words, double size, double width, int most) {
+        List<String> all = lines(words, size, width);
+        if (all.size() <= most) {
+            return all;
+        }
+        List<String> kept = new ArrayList<>(all.subList(0, most));
+        kept.set(most - 1, Typeface.cut(all.get(most - 1), size, width));
+        return kept;
+    }
+
     private static int fitting(String word, double size, double width) {
         int end = 1;
         while (end + 1 < word.length() && Typeface.width(word.substring(0, end + 1), size) <= width) {
