@@ -76,6 +76,7 @@ class WindowTest {
         open(robot, "hall-timber.site.json");
 
         assertThat(text(robot, "#verdict")).isEqualTo("Least copper, proven");
+        assertThat(text(robot, "#caution")).contains("licensed professional");
         assertThat(stage.getTitle()).startsWith("Quillmarsh Depot, hall A");
         assertThat(conductors(robot).getItems()).hasSize(7);
         // 538.98 lb: worked by hand in TotalsTest
