@@ -37,10 +37,11 @@ final class TakeOffTables {
         return new Schedule(
                 "Take-off, without a sum of money",
                 List.of("~what", ">length", ">to buy", ">count", ">weight"),
-                takeOff.groups().stream().map(this::cells).toList());
+                takeOff.groups().stream().map(group -> quantities(group, unit)).toList());
     }
 
-    private List<String> cells(Group group) {
+    /** What, length, to buy, count and weight of a group. */
+    static List<String> quantities(Group group, LengthUnit unit) {
         boolean isLength = group.pieces() == 0;
         return List.of(
                 group.name(),
@@ -53,7 +54,7 @@ final class TakeOffTables {
     private Schedule priced(Total total) {
         List<List<String>> rows = new ArrayList<>();
         for (Group group : takeOff.groups()) {
-            List<String> cells = new ArrayList<>(cells(group));
+            List<String> cells = new ArrayList<>(quantities(group, unit));
             cells.addAll(money(group.material(), group.labor(), group.other(), group.cost()));
             rows.add(cells);
         }

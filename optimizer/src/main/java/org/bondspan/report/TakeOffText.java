@@ -189,7 +189,7 @@ public final class TakeOffText {
                         ">cost")
                 : new Table("", ">length", ">to buy", ">count", ">weight");
         for (Group group : takeOff.groups()) {
-            List<String> cells = new ArrayList<>(quantities(group));
+            List<String> cells = new ArrayList<>(TakeOffTables.quantities(group, unit));
             if (takeOff.total().isPresent()) {
                 cells.add(number(group.material()));
                 cells.add(Numbers.print(group.hours()));
@@ -201,16 +201,6 @@ public final class TakeOffText {
         }
         takeOff.total().ifPresent(total -> totals(table, total));
         page.table("Sums", table);
-    }
-
-    private List<String> quantities(Group group) {
-        boolean isLength = group.pieces() == 0;
-        return List.of(
-                group.name(),
-                isLength ? Numbers.print(group.measured(), unit) : "",
-                isLength ? Numbers.print(group.purchase(), unit) : "",
-                isLength ? "" : String.valueOf(group.pieces()),
-                group.weight().isZero() ? "" : Numbers.print(group.weight(), unit));
     }
 
     /** Every row adds up from left to right, every column from top to bottom. */

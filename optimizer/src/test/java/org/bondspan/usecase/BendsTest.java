@@ -34,19 +34,14 @@ class BendsTest {
     }
 
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 6) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(50 * block, 50 * block + 50) : LongStream.of(only);
+        return SeedBlocks.upTo(6);
     }
 
     /** On an empty floor every run between two places is straight or bends once. */
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void aRunOnAnEmptyFloorBendsOnceAtMost(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             Random random = new Random(seed);
             Routed routed = Routed.of(Sites.openFloor(30, 20, """
                     "services": [{"id": "S", $copper(350 kcmil), $at(%d, %d)}],
@@ -62,7 +57,7 @@ class BendsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void noRunBendsMoreThanItMust(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             Site site = SiteReader.parse(RandomSites.ofOneLevel(seed).sketch().write(Pen.PLAIN), "bends");
             Layout layout = RouteSite.of(site);
             if (layout.status() != Status.IMPOSSIBLE

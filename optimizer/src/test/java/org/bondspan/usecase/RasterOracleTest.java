@@ -22,18 +22,13 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class RasterOracleTest {
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 10) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(50 * block, 50 * block + 50) : LongStream.of(only);
+        return SeedBlocks.upTo(10);
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void weighsWhatTheTableOfSubsetsSays(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             String text = RandomSites.ofOneLevel(seed).sketch().write(Pen.PLAIN);
             Site site = SiteReader.parse(text, "seed-" + seed);
             OptionalLong expected = new SubsetTable(new Raster(site)).leastWeight();

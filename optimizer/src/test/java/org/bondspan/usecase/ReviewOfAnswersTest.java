@@ -18,18 +18,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The review finds no violation in an answer but those that the site itself has. */
 class ReviewOfAnswersTest {
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 10) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(50 * block, 50 * block + 50) : LongStream.of(only);
+        return SeedBlocks.upTo(10);
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void everyAnswerPasses(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             RandomSites drawn = seed % 2 == 0 ? RandomSites.ofOneLevel(seed) : RandomSites.ofTwoLevels(seed);
             String text = drawn.sketch().write(Pen.PLAIN);
             Site site = SiteReader.parse(text, "seed-" + seed);

@@ -17,12 +17,7 @@ class SiteLawsTest {
     private static final long UNREACHED = Long.MAX_VALUE;
 
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 12) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(50 * block, 50 * block + 50) : LongStream.of(only);
+        return SeedBlocks.upTo(12);
     }
 
     private static RandomSites draw(long seed) {
@@ -44,7 +39,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void everyAnswerIsLawful(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             String text = draw(seed).sketch().write(Pen.PLAIN);
             Site site = SiteReader.parse(text, "law");
             Layout layout = RouteSite.of(site);
@@ -60,7 +55,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void movingTurningAndMetresChangeNothing(long block) {
-        seeds(block).forEach(seed -> {
+        SeedBlocks.seeds(block).forEach(seed -> {
             long weight = weight(draw(seed), Pen.PLAIN);
             for (Pen pen : List.of(Pen.MOVED, Pen.MIRRORED_IN_X, Pen.MIRRORED_IN_Y, Pen.SWAPPED, Pen.IN_METRES)) {
                 assertThat(weight(draw(seed), pen))
@@ -73,7 +68,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void oneMoreLineNeverRaisesTheWeight(long block) {
-        seeds(block)
+        SeedBlocks.seeds(block)
                 .forEach(seed -> assertThat(changed(seed, RandomSites::withOneMoreLine))
                         .as("seed %d", seed)
                         .isLessThanOrEqualTo(weight(draw(seed), Pen.PLAIN)));
@@ -82,7 +77,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void largerServicesNeverLowerTheWeight(long block) {
-        seeds(block)
+        SeedBlocks.seeds(block)
                 .forEach(seed -> assertThat(changed(seed, RandomSites::withLargerServices))
                         .as("seed %d", seed)
                         .isGreaterThanOrEqualTo(weight(draw(seed), Pen.PLAIN)));
@@ -91,7 +86,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void aFrameThatMayNotCarryNeverLowersTheWeight(long block) {
-        seeds(block)
+        SeedBlocks.seeds(block)
                 .forEach(seed -> assertThat(changed(seed, RandomSites::withFrameThatMayNotCarry))
                         .as("seed %d", seed)
                         .isGreaterThanOrEqualTo(weight(draw(seed), Pen.PLAIN)));
@@ -100,7 +95,7 @@ class SiteLawsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void metalThatNeverCarriesChangesNothing(long block) {
-        seeds(block)
+        SeedBlocks.seeds(block)
                 .forEach(seed -> assertThat(changed(seed, RandomSites::withMetalThatNeverCarries))
                         .as("seed %d", seed)
                         .isEqualTo(weight(draw(seed), Pen.PLAIN)));

@@ -28,7 +28,6 @@ import org.bondspan.layout.State;
 import org.bondspan.layout.Status;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
-import org.bondspan.site.Level;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
@@ -64,16 +63,8 @@ public final class LayoutReader {
         Problems problems = new Problems(fileName);
         Node.Struct root = FileRoot.parse(text, fileName, problems, List.of(LayoutWriter.FORMAT), "result");
         ResultSite.refuseOther(root, fileName, site);
-        LengthUnit unit = FileRoot.findUnit(root).orElse(site.lengthUnit());
-        Scope scope = new Scope(
-                "result",
-                problems,
-                new Values(unit, problems),
-                PlaceSurvey.of(root, unit),
-                SiteIds.of(site),
-                new Sources(),
-                site.levels().stream().map(Level::id).toList());
-        Layout layout = new LayoutReader(site, unit).layout(Fields.ofFile(root, scope));
+        Scope scope = Scope.about(site, "result", root, problems);
+        Layout layout = new LayoutReader(site, scope.values().unit()).layout(Fields.ofFile(root, scope));
         scope.ids().check(problems);
         problems.throwIfAny();
         return layout;

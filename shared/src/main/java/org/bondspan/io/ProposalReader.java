@@ -15,12 +15,10 @@ import org.bondspan.layout.Proposal.JointMethod;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.Proposal.ProposedJoint;
 import org.bondspan.layout.Proposal.ProposedLink;
-import org.bondspan.site.Level;
 import org.bondspan.site.Material;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath.InstalledConductor;
 import org.bondspan.units.Length;
-import org.bondspan.units.LengthUnit;
 
 /**
  * Reads proposals, and results as proposals. Either the whole file is in order and all that it names exists, or an
@@ -88,15 +86,7 @@ public final class ProposalReader {
     }
 
     private Proposal proposal(Node.Struct root, Problems problems) {
-        LengthUnit unit = FileRoot.findUnit(root).orElse(site.lengthUnit());
-        Scope scope = new Scope(
-                isResult ? "result" : "proposal",
-                problems,
-                new Values(unit, problems),
-                PlaceSurvey.of(root, unit),
-                SiteIds.of(site),
-                new Sources(),
-                site.levels().stream().map(Level::id).toList());
+        Scope scope = Scope.about(site, isResult ? "result" : "proposal", root, problems);
         Proposal proposal = proposal(Fields.ofFile(root, scope));
         scope.ids().check(problems);
         return proposal;
