@@ -34,7 +34,9 @@ final class Core {
         this.tapWeight = tapWeight;
         int[] number = graph.numbers();
         int nodes = (int) Arrays.stream(number).filter(node -> node >= 0).count();
-        this.leaves = leaves.stream().map(leaf -> leaf.renumbered(number)).toList();
+        this.leaves = leaves.stream()
+                .map(leaf -> leaf.renumbered(node -> number[node]))
+                .toList();
         metal = new boolean[nodes];
         origin = new int[nodes];
         firstArc = new int[nodes + 1];

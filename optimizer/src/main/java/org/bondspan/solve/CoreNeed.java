@@ -27,7 +27,7 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed 
         }
         return leaves.size() <= CoreSideNeed.MOST_LEAVES
                 ? CoreSideNeed.of(problem, leaves)
-                : new CoreWideNeed(problem, leaves);
+                : CoreWideNeed.of(problem, leaves);
     }
 
     /** Distinct ranks, ascending. */
@@ -74,7 +74,7 @@ abstract sealed class CoreNeed permits CorePairNeed, CoreSideNeed, CoreWideNeed 
     /**
      * Needs between groups of leaves, each seen as one leaf, at the same grades.
      *
-     * @param groups a partition of all leaves, few enough for sides to be numbers
+     * @param groups a partition of all leaves
      */
     abstract CoreNeed grouped(List<BitSet> groups);
 }

@@ -11,10 +11,14 @@ final class CoreWideNeed extends CoreNeed {
     private final List<BitSet> members;
 
     /** Grades are all ranks of the problem, as nobody knows which of them a cut may need. */
-    CoreWideNeed(RoutingProblem problem, List<Leaf> leaves) {
+    private CoreWideNeed(RoutingProblem problem, List<BitSet> members) {
         super(IntStream.range(0, problem.ranks()).toArray());
         this.problem = problem;
-        members = leaves.stream().map(Leaf::members).toList();
+        this.members = members;
+    }
+
+    static CoreWideNeed of(RoutingProblem problem, List<Leaf> leaves) {
+        return new CoreWideNeed(problem, leaves.stream().map(Leaf::members).toList());
     }
 
     @Override
@@ -24,9 +28,13 @@ final class CoreWideNeed extends CoreNeed {
 
     @Override
     int grade(BitSet side) {
+        return CoreSideNeed.checkedRank(problem, terminals(side));
+    }
+
+    private BitSet terminals(BitSet side) {
         BitSet terminals = new BitSet();
         side.stream().forEach(leaf -> terminals.or(members.get(leaf)));
-        return CoreSideNeed.checkedRank(problem, terminals);
+        return terminals;
     }
 
     @Override
@@ -40,7 +48,9 @@ final class CoreWideNeed extends CoreNeed {
 
     @Override
     CoreNeed grouped(List<BitSet> groups) {
-        return CoreSideNeed.grouped(this, groups);
+        return groups.size() <= CoreSideNeed.MOST_LEAVES
+                ? CoreSideNeed.grouped(this, groups)
+                : new CoreWideNeed(problem, groups.stream().map(this::terminals).toList());
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.bondspan.solve;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Terminals of the problem that land together, seen by the search as one: the nodes on which they may land, each with
@@ -57,13 +58,14 @@ final class Leaf {
     }
 
     /** The same landings by other numbers of nodes, which keep their order; those numbered below 0 are left out. */
-    Leaf renumbered(int[] number) {
+    Leaf renumbered(IntUnaryOperator number) {
         int[] kept = new int[nodes.length];
         Cost[] keptCosts = new Cost[nodes.length];
         int count = 0;
         for (int i = 0; i < nodes.length; i++) {
-            if (number[nodes[i]] >= 0) {
-                kept[count] = number[nodes[i]];
+            int renumbered = number.applyAsInt(nodes[i]);
+            if (renumbered >= 0) {
+                kept[count] = renumbered;
                 keptCosts[count++] = costs[i];
             }
         }

@@ -32,6 +32,11 @@ final class Meter {
         return new Meter(limits.telling(this::tell).withShareOfTime(share), work);
     }
 
+    /** A meter of its own for a part, beside which the best tree known weighs this, and no tree less than the bound. */
+    Meter beside(long weight, long bound) {
+        return new Meter(limits.telling((more, moreBound) -> tell(weight + more, bound + moreBound)), work);
+    }
+
     private void tell(long weight, long bound) {
         found(weight);
         proven(bound);

@@ -30,7 +30,7 @@ final class Narrowing {
                 nodes.set(core.edgeEnd(edge, 1));
             }
         }
-        return new SubCore(core, edges, nodes);
+        return SubCore.narrowed(core, edges, nodes);
     }
 
     /** Nodes where a tree without edges is possible. */

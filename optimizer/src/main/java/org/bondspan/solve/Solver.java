@@ -63,7 +63,7 @@ public final class Solver {
         }
         Presolve presolve = new Presolve(problem, spots, leaves);
         Optional<Core> core = presolve.findCore(shortcuts);
-        return core.map(found -> new CoreSolver(found, shortcuts, meter)
+        return core.map(found -> new DividedSolver(found, shortcuts, meter)
                         .solve()
                         .with(tree -> rebuild(found, tree, presolve.pool())))
                 .orElseGet(Outcome.Impossible::new);

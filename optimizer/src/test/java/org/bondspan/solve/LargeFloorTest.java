@@ -51,7 +51,7 @@ class LargeFloorTest {
 
     private static void compare(Sketch sketch) {
         Outcome found = Solver.solve(sketch.problem());
-        Outcome plain = Solver.solve(sketch.problem(), new Shortcuts(true, false, false));
+        Outcome plain = Solver.solve(sketch.problem(), new Shortcuts(true, false, false, false));
         assertThat(found.getClass()).isEqualTo(plain.getClass());
         if (found instanceof Outcome.Least least && plain instanceof Outcome.Least other) {
             TreeAudit.check(sketch, least.tree());

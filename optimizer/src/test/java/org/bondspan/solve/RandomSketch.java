@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -15,7 +16,7 @@ final class RandomSketch {
     private final List<Sketch.Stretch> edges = new ArrayList<>();
     private final List<List<Sketch.Landing>> terminals = new ArrayList<>();
 
-    private RandomSketch(SplittableRandom random, int nodes, int edgeCount, int terminalCount) {
+    private RandomSketch(SplittableRandom random, int nodes, List<int[]> ends) {
         this.random = random;
         this.nodes = nodes;
         ranks = 1 + random.nextInt(4);
@@ -26,16 +27,51 @@ final class RandomSketch {
         for (int i = 0; i < tariffCount; i++) {
             tariffs.add(tariff());
         }
-        for (int e = 0; e < edgeCount; e++) {
-            // Most cases start from a spanning tree, so that few of them are impossible.
-            int from = e + 1 < nodes && random.nextInt(6) > 0 ? e + 1 : node();
+        for (int[] pair : ends) {
             int length = random.nextInt(8) == 0 ? 0 : random.nextInt(1, 5);
-            edges.add(new Sketch.Stretch(
-                    from, from == e + 1 ? random.nextInt(from) : node(), length, random.nextInt(tariffCount)));
+            edges.add(new Sketch.Stretch(pair[0], pair[1], length, random.nextInt(tariffCount)));
         }
-        for (int t = 0; t < terminalCount; t++) {
-            terminals.add(landings(tariffCount));
+    }
+
+    /** Some terminals, one in so many of which has a choice of landings. */
+    private RandomSketch withTerminals(int count, int oneIn) {
+        for (int t = 0; t < count; t++) {
+            terminals.add(landings(oneIn));
         }
+        return this;
+    }
+
+    /** Most cases have a spanning tree, so that few of them are impossible. */
+    private static List<int[]> anyEnds(SplittableRandom random, int nodes, int edgeCount) {
+        List<int[]> ends = new ArrayList<>();
+        for (int e = 0; e < edgeCount; e++) {
+            int from = e + 1 < nodes && random.nextInt(6) > 0 ? e + 1 : random.nextInt(nodes);
+            ends.add(new int[] {from, from == e + 1 ? random.nextInt(from) : random.nextInt(nodes)});
+        }
+        return ends;
+    }
+
+    /** Pieces of one to three new nodes, each of which meets what was there before at one node alone. */
+    private static List<int[]> endsOfPieces(SplittableRandom random, int edgeCount) {
+        List<int[]> ends = new ArrayList<>();
+        int nodes = 1;
+        while (ends.size() < edgeCount) {
+            List<Integer> piece = new ArrayList<>(List.of(random.nextInt(nodes)));
+            for (int more = 1 + random.nextInt(3); more > 0; more--) {
+                ends.add(new int[] {nodes, piece.get(random.nextInt(piece.size()))});
+                piece.add(nodes++);
+            }
+            for (int more = piece.size() < 3 ? 0 : random.nextInt(3); more > 0; more--) {
+                ends.add(new int[] {piece.get(random.nextInt(piece.size())), piece.get(random.nextInt(piece.size()))});
+            }
+        }
+        return ends;
+    }
+
+    private static RandomSketch ofPieces(SplittableRandom random, int edgeCount, int terminals) {
+        List<int[]> ends = endsOfPieces(random, edgeCount);
+        int nodes = 1 + ends.stream().flatMapToInt(Arrays::stream).max().orElse(0);
+        return new RandomSketch(random, nodes, ends).withTerminals(terminals, 4);
     }
 
     /** Weights that mostly rise, may be 0 up to a rank (steel, a ring) and forbidden above one. */
@@ -54,11 +90,11 @@ final class RandomSketch {
         return weights;
     }
 
-    private List<Sketch.Landing> landings(int tariffCount) {
-        int count = random.nextInt(50) == 0 ? 0 : random.nextInt(2) == 0 ? 1 : random.nextInt(1, 4);
+    private List<Sketch.Landing> landings(int oneIn) {
+        int count = random.nextInt(50) == 0 ? 0 : random.nextInt(oneIn) > 0 ? 1 : random.nextInt(1, 4);
         List<Sketch.Landing> ways = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            ways.add(new Sketch.Landing(node(), random.nextInt(3), random.nextInt(tariffCount)));
+            ways.add(new Sketch.Landing(node(), random.nextInt(3), random.nextInt(tariffs.size())));
         }
         return ways;
     }
@@ -71,15 +107,26 @@ final class RandomSketch {
     static Sketch withPairNeeds(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(2, 6);
-        return new RandomSketch(random, random.nextInt(2, 9), random.nextInt(3, 12), terminals)
+        int nodes = random.nextInt(2, 9);
+        return new RandomSketch(random, nodes, anyEnds(random, nodes, random.nextInt(3, 12)))
+                .withTerminals(terminals, 2)
                 .withNeed(seed, terminals);
+    }
+
+    /** The same in pieces that meet at single nodes, with about so many edges and up to so many terminals. */
+    static Sketch piecesWithPairNeeds(long seed, int edges, int mostTerminals) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int terminals = random.nextInt(2, mostTerminals + 1);
+        return ofPieces(random, edges, terminals).withNeed(seed, terminals);
     }
 
     /** The same with fewer edges and terminals. */
     static Sketch smallWithPairNeeds(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(2, 5);
-        return new RandomSketch(random, random.nextInt(2, 7), random.nextInt(2, 9), terminals)
+        int nodes = random.nextInt(2, 7);
+        return new RandomSketch(random, nodes, anyEnds(random, nodes, random.nextInt(2, 9)))
+                .withTerminals(terminals, 2)
                 .withNeed(seed, terminals);
     }
 
@@ -105,7 +152,19 @@ final class RandomSketch {
     static Sketch withSumsOfAreas(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int terminals = random.nextInt(3, 6);
-        RandomSketch made = new RandomSketch(random, random.nextInt(3, 9), random.nextInt(4, 12), terminals);
+        int nodes = random.nextInt(3, 9);
+        List<int[]> ends = anyEnds(random, nodes, random.nextInt(4, 12));
+        return new RandomSketch(random, nodes, ends).withTerminals(terminals, 2).withSums(terminals);
+    }
+
+    /** The same in pieces that meet at single nodes, with about so many edges and up to so many terminals. */
+    static Sketch piecesWithSumsOfAreas(long seed, int edges, int mostTerminals) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int terminals = random.nextInt(3, mostTerminals + 1);
+        return ofPieces(random, edges, terminals).withSums(terminals);
+    }
+
+    private Sketch withSums(int terminals) {
         int services = random.nextInt(1, Math.min(4, terminals));
         int[] area = new int[terminals];
         int[] supply = new int[terminals];
@@ -113,13 +172,13 @@ final class RandomSketch {
         for (int t = 0; t < terminals; t++) {
             area[t] = t < services ? 1 + random.nextInt(3) : 0;
             supply[t] = random.nextInt(2);
-            limit[t] = t < services ? -1 : random.nextInt(made.ranks);
+            limit[t] = t < services ? -1 : random.nextInt(ranks);
         }
         int[] table = new int[10];
         for (int sum = 1; sum < table.length; sum++) {
-            table[sum] = Math.min(made.ranks - 1, table[sum - 1] + random.nextInt(2));
+            table[sum] = Math.min(ranks - 1, table[sum - 1] + random.nextInt(2));
         }
-        return made.sketch(CutNeed.of(side -> Math.max(
+        return sketch(CutNeed.of(side -> Math.max(
                 needOfSide(side, area, supply, limit, table),
                 needOfSide(~side & ((1L << terminals) - 1), area, supply, limit, table))));
     }
