@@ -1,11 +1,10 @@
 package org.bondspan.solve;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Dual ascent at one grade: moats are dug round leaves until each is linked with the root by arcs that are used up.
@@ -38,6 +37,7 @@ final class Ascent {
 
     private final Core core;
     private final BitSet guide;
+    private final boolean isGuided;
     private final Meter meter;
     private int untilLook = STEPS_BEFORE_FIRST_LOOK;
     private boolean isOver;
@@ -48,9 +48,11 @@ final class Ascent {
     private final Waiting waiting;
     private final Labels labels;
     private final KeyHeap heap = new KeyHeap();
-    private final int[] landingsMet;
+    /** By head of a group; empty where there is none, or no more. */
+    private final @Nullable Dig[] digs;
+
+    private final List<Moat> moats = new ArrayList<>();
     private long arcsIn;
-    private final Map<Long, Moat.Builder> moats = new TreeMap<>();
     private long width;
 
     /**
@@ -61,12 +63,13 @@ final class Ascent {
     Ascent(Core core, int grade, BitSet guide, Meter meter) {
         this.core = core;
         this.guide = guide;
+        isGuided = !guide.isEmpty();
         this.meter = meter;
         leaves = leavesOf(core, grade);
         labels = new Labels(core.nodes());
         tolls = new Tolls(core, grade, labels);
         waiting = new Waiting(core.leaves());
-        landingsMet = new int[core.leaves()];
+        digs = new Dig[core.leaves()];
         dig();
     }
 
@@ -85,12 +88,14 @@ final class Ascent {
 
     /** One moat for each set of leaves round which was dug; none where sides are no numbers. */
     List<Moat> moats() {
-        return moats.values().stream().map(Moat.Builder::build).toList();
+        return List.copyOf(moats);
     }
 
-    /** By node: tolls left on the cheapest way to it from the root. */
-    long[] fromRoot() {
-        return tolls.fromRoot();
+    /**
+     * By node: tolls left on the cheapest way to it from the root, as far as they matter; see {@link Tolls#fromRoot}.
+     */
+    long[] fromRoot(long most) {
+        return tolls.fromRoot(most);
     }
 
     /** By edge: tolls left, at least, on the way of any tree from the root through it to some leaf of this grade. */
@@ -108,16 +113,26 @@ final class Ascent {
 
     private void dig() {
         PriorityQueue<Open> open = new PriorityQueue<>();
-        leaves.stream().forEach(leaf -> open.add(new Open(0, leaf)));
+        leaves.stream().forEach(leaf -> {
+            digs[leaf] = new Dig(core, alone(leaf));
+            open.add(new Open(0, leaf));
+        });
         while (!open.isEmpty() && !isOver) {
             int head = open.remove().head;
-            int met = digRound(waiting.group(head), open.isEmpty() ? Long.MAX_VALUE : most(open.element()));
+            int met = digRound(digs[head], open.isEmpty() ? Long.MAX_VALUE : most(open.element()));
             if (met == GOES_ON) {
                 open.add(new Open(arcsIn, head));
             } else if (met >= 0 && waiting.waitFor(head, met)) {
-                open.add(new Open(0, waiting.joinCircle(head)));
+                open.add(new Open(0, join(waiting.circle(head))));
             }
         }
+        leaves.stream().forEach(this::end);
+    }
+
+    private static BitSet alone(int leaf) {
+        BitSet set = new BitSet();
+        set.set(leaf);
+        return set;
     }
 
     /** A quarter more than the next, so that there are not too many turns. */
@@ -125,14 +140,34 @@ final class Ascent {
         return next.arcsIn + next.arcsIn / 4;
     }
 
+    private int join(List<Integer> circle) {
+        Dig joined = Dig.joined(core, circle.stream().map(head -> digs[head]).toList());
+        circle.forEach(this::end);
+        int head = waiting.join(circle);
+        digs[head] = joined;
+        return head;
+    }
+
+    /** Nothing more is dug round a group. */
+    private void end(int head) {
+        if (digs[head] != null && core.need().isNarrow()) {
+            moats.add(digs[head].moat());
+        }
+        digs[head] = null;
+    }
+
     /**
      * Digs round some leaves until all landings of another leaf, which is returned, or the root or nothing is met, or
      * until more arcs enter than allowed.
      */
-    private int digRound(BitSet inside, long mostArcs) {
-        begin(inside);
+    private int digRound(Dig dig, long mostArcs) {
+        int metBefore = dig.findMet(leaves);
+        if (metBefore >= 0) {
+            return metBefore;
+        }
+        begin(dig);
         long now = 0;
-        long rootFar = Long.MAX_VALUE;
+        long rootFar = tolls.ofRoot(dig);
         while (!heap.isEmpty() && heap.leastWeight() < rootFar) {
             int node = heap.leastNode();
             long far = heap.leastWeight();
@@ -141,49 +176,62 @@ final class Ascent {
                 continue;
             }
             if (far > now && (arcsIn > mostArcs || isOver)) {
-                fill(inside, now);
+                fill(dig, now);
                 return GOES_ON;
             }
             now = far;
             labels.settle(node);
-            int met = firstMet(node, inside);
+            int met = dig.meet(node, leaves);
             if (met >= 0) {
-                fill(inside, far);
+                fill(dig, far);
                 return met;
             }
             if (tolls.mayRootLand(node)) {
                 rootFar = Math.min(rootFar, far + tolls.ofRoot(node));
             }
-            relax(node, far);
+            relax(dig, node, far);
             look();
         }
         if (rootFar < Long.MAX_VALUE) {
-            fill(inside, rootFar);
+            fill(dig, rootFar);
         }
         return NOTHING;
     }
 
-    private void begin(BitSet inside) {
+    private void begin(Dig dig) {
         labels.clear();
         heap.clear();
         arcsIn = 0;
-        Arrays.fill(landingsMet, 0);
-        for (int leaf = inside.nextSetBit(0); leaf >= 0; leaf = inside.nextSetBit(leaf + 1)) {
+        for (int leaf = dig.leaves().nextSetBit(0);
+                leaf >= 0;
+                leaf = dig.leaves().nextSetBit(leaf + 1)) {
             for (int i = 0; i < core.leaf(leaf).size(); i++) {
-                offer(core.leaf(leaf).node(i), tolls.ofLanding(leaf, i));
+                if (!dig.has(core.leaf(leaf).node(i))) {
+                    offer(core.leaf(leaf).node(i), tolls.ofLanding(leaf, i));
+                }
             }
         }
+        dig.trimRim(node -> relax(dig, node, 0));
     }
 
-    private void relax(int node, long far) {
+    /** Returns whether an arc comes to a node from outside of what is dug or settled. */
+    private boolean relax(Dig dig, int node, long far) {
+        boolean isOnRim = dig.has(node);
+        boolean leadsOut = false;
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
             if (tolls.of(arc) >= 0) {
                 int end = core.arcEnd(arc);
-                int share = guide.get(core.arcEdge(arc)) ? GUIDED : 1;
-                arcsIn += labels.isSettled(end) ? -share : share;
-                offer(end, far + tolls.of(arc));
+                int share = isGuided && guide.get(core.arcEdge(arc)) ? GUIDED : 1;
+                if (!dig.has(end) && !labels.isSettled(end)) {
+                    leadsOut = true;
+                    arcsIn += share;
+                    offer(end, far + tolls.of(arc));
+                } else if (!isOnRim) {
+                    arcsIn -= share;
+                }
             }
         }
+        return leadsOut;
     }
 
     private void offer(int node, long far) {
@@ -199,33 +247,11 @@ final class Ascent {
         }
     }
 
-    /** A leaf outside of which all landings have been met now that a node has. */
-    private int firstMet(int node, BitSet inside) {
-        LandingIndex at = core.landings();
-        int met = NOTHING;
-        for (int i = at.first(node); i < at.first(node + 1); i++) {
-            int leaf = at.leaf(i);
-            boolean isMet = ++landingsMet[leaf] == core.leaf(leaf).size();
-            if (met < 0 && isMet && leaves.get(leaf) && !inside.get(leaf)) {
-                met = leaf;
-            }
-        }
-        return met;
-    }
-
-    /**
-     * Takes the tolls for cuts up to a distance. What was dug round the same leaves before lies within all that is dug
-     * now, so the cuts of a moat are nested.
-     */
-    private void fill(BitSet inside, long far) {
-        if (far == 0) {
-            return;
-        }
+    private void fill(Dig dig, long far) {
         width += far;
-        tolls.charge(inside, labels, far);
-        if (core.need().isNarrow()) {
-            moats.computeIfAbsent(inside.toLongArray()[0], set -> new Moat.Builder(set, core.nodes()))
-                    .dig(labels, far);
+        if (far > 0) {
+            tolls.charge(dig, labels, far);
         }
+        dig.widen(labels, far);
     }
 }

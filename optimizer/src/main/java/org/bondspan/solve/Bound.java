@@ -15,8 +15,10 @@ import java.util.List;
 final class Bound {
 
     private final Core core;
-    private final Moats moats;
-    private long known = Long.MAX_VALUE;
+    private final List<Moat> moats;
+    private final long[][] waysFromRoot;
+    private final long rootLanding;
+    private long known;
     private long outside;
     private Moat[] inside = new Moat[0];
     private long[] wayFromRoot = new long[0];
@@ -26,14 +28,23 @@ final class Bound {
     private final int[] roundOfRest;
     private int round;
 
-    Bound(Core core, Moats moats) {
+    /**
+     * @param waysFromRoot by grade and node: tolls left, at least, on the way from the root, of this grade and of all
+     *     below
+     * @param rootLanding least weight for landing the root
+     * @param known weight of the known tree
+     */
+    Bound(Core core, List<Moat> moats, long[][] waysFromRoot, long rootLanding, long known) {
         this.core = core;
         this.moats = moats;
+        this.waysFromRoot = waysFromRoot;
+        this.rootLanding = rootLanding;
+        this.known = known;
         rest = new long[core.nodes()];
         roundOfRest = new int[core.nodes()];
     }
 
-    /** Sets the weight of the known tree. */
+    /** A better tree is known. */
     void limitTo(long knownWeight) {
         known = knownWeight;
     }
@@ -41,10 +52,10 @@ final class Bound {
     /** Prepares for states of one side, which is without the root. */
     void begin(long side) {
         round++;
-        wayFromRoot = moats.waysFromRoot(core.need().floor(side, core.root()));
-        outside = moats.rootLanding();
+        wayFromRoot = waysFromRoot[core.need().floor(side, core.root())];
+        outside = rootLanding;
         List<Moat> within = new ArrayList<>();
-        for (Moat moat : moats.list()) {
+        for (Moat moat : moats) {
             if ((moat.leaves() & ~side) != 0) {
                 outside += moat.width();
             } else {

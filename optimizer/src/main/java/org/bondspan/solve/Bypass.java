@@ -82,7 +82,7 @@ final class Bypass {
             int node = queue[at];
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
                 int end = core.arcEnd(arc);
-                if (!witness.isOpen(arc) || labels.isSettled(end)) {
+                if (labels.isSettled(end) || !witness.isOpen(arc)) {
                     continue;
                 }
                 int group = groups.find(source[node]);

@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.IntPredicate;
 
@@ -24,6 +25,9 @@ final class Core {
     private final int[] twin;
     private final long[][] arcWeight;
     private final long[][] arcExtent;
+    /** By grade: the arcs that cannot meet it. */
+    private final BitSet[] closed;
+
     private final int root;
     private final LandingIndex landings;
     private final long tapWeight;
@@ -56,6 +60,8 @@ final class Core {
         edgeEnds = new int[arcs];
         arcWeight = new long[need.grades()][arcs];
         arcExtent = new long[need.grades()][arcs];
+        closed = new BitSet[need.grades()];
+        Arrays.setAll(closed, grade -> new BitSet());
         stretchOf = new int[arcs / 2];
         arcOf = new int[arcs / 2];
         twin = new int[arcs];
@@ -91,6 +97,9 @@ final class Core {
         for (int grade = 0; grade < arcWeight.length; grade++) {
             arcWeight[grade][arc] = pool.weight(stretchOf[edge], grade);
             arcExtent[grade][arc] = pool.extent(stretchOf[edge], grade);
+            if (arcWeight[grade][arc] < 0) {
+                closed[grade].set(arc);
+            }
         }
     }
 
@@ -134,6 +143,7 @@ final class Core {
         twin = same.twin;
         arcWeight = same.arcWeight;
         arcExtent = same.arcExtent;
+        closed = same.closed;
         landings = same.landings;
         tapWeight = same.tapWeight;
         this.root = root;
@@ -241,6 +251,11 @@ final class Core {
     /** Weights by arc at a grade, below 0 where it cannot be met. The array is not to be changed. */
     long[] arcWeights(int grade) {
         return arcWeight[grade];
+    }
+
+    /** Arcs that cannot meet a grade. Not to be changed. */
+    BitSet closed(int grade) {
+        return closed[grade];
     }
 
     /** Extents by arc at a grade, as in {@link Cost}. The array is not to be changed. */

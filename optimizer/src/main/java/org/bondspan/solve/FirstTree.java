@@ -36,6 +36,14 @@ final class FirstTree {
         isOpen = new boolean[core.leaves()];
     }
 
+    /** A tree from the root; of the ways to find one, the first by which there is one, the best way first. */
+    Optional<CoreTree> find() {
+        int root = core.root();
+        return findDownwards(root)
+                .or(() -> findAt(root, core.need().grades() - 1))
+                .or(() -> findAt(root, 0));
+    }
+
     /** The trees that were found from the root, in no order. */
     List<CoreTree> trees() {
         return trees(core.root());

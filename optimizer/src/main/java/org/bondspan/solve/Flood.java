@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.function.IntPredicate;
 
 /** Searches breadth first for ways from a node to leaves, one search after the other on the same arrays. */
@@ -43,11 +44,11 @@ final class Flood {
     /**
      * Goes on until all leaves that are looked for have been reached, or everything that can be.
      *
-     * @param arcWeight arcs below 0 are closed
+     * @param closedArcs arcs that are not gone along
      * @param isClosed nodes that are not entered; the start is not one of them
      * @param leaves those that are looked for, as a side
      */
-    Ways from(int start, long[] arcWeight, IntPredicate isClosed, long leaves) {
+    Ways from(int start, BitSet closedArcs, IntPredicate isClosed, long leaves) {
         int[] touch = new int[core.leaves()];
         Arrays.fill(touch, -1);
         now++;
@@ -57,7 +58,7 @@ final class Flood {
             int node = queue[at];
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
                 int end = core.arcEnd(arc);
-                if (seen[end] != now && arcWeight[arc] >= 0 && !isClosed.test(end)) {
+                if (seen[end] != now && !closedArcs.get(arc) && !isClosed.test(end)) {
                     left = see(end, arc, to++, touch, left);
                 }
             }

@@ -66,7 +66,7 @@ final class LeastTreeSearch {
     Optional<CoreTree> findTree() {
         if (shortcuts.bounds()) {
             if (best.isEmpty()) {
-                new FirstTree(core).trees().forEach(tree -> take(Optional.of(tree)));
+                take(new FirstTree(core).find());
             }
             if (best.isPresent()) {
                 Moats moats = Moats.of(core, meter);
@@ -131,20 +131,19 @@ final class LeastTreeSearch {
     private Optional<CoreTree> findTreeIn(Moats moats, long limit, Cost known) {
         if (isFew()) {
             LeastTreeSearch everywhere = new LeastTreeSearch(core, shortcuts, meter, Optional.empty());
-            everywhere.search(Optional.of(known), Optional.of(moats));
+            everywhere.search(Optional.of(known), Optional.of(moats.bound(limit)));
             return everywhere.best;
         }
         SubCore part = new Narrowing(core, moats).part(limit);
         LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts, meter, Optional.empty());
-        inPart.search(Optional.of(known), Optional.of(moats.within(part.core())));
+        inPart.search(Optional.of(known), Optional.of(moats.bound(part.core(), limit)));
         return inPart.best.flatMap(part::findInWhole);
     }
 
     /** @param known cost of a tree that need not be found again; only what is better counts */
-    private void search(Optional<Cost> known, Optional<Moats> moats) {
+    private void search(Optional<Cost> known, Optional<Bound> bound) {
         Deque<Restriction> open = new ArrayDeque<>();
         open.push(Restriction.none());
-        Optional<Bound> bound = moats.map(found -> new Bound(core, found));
         while (!open.isEmpty()) {
             Restriction cases = open.pop();
             bound.ifPresent(found -> limit(known).map(Cost::weight).ifPresent(found::limitTo));

@@ -49,32 +49,4 @@ final class Moat {
         }
         return new Moat(leaves, width + other.width, sum);
     }
-
-    /** Cuts of one grade as they are dug, each round all that were dug before. */
-    static final class Builder {
-
-        private final long leaves;
-        private final long[] depth;
-        private long width;
-
-        Builder(long leaves, int nodes) {
-            this.leaves = leaves;
-            depth = new long[nodes];
-        }
-
-        /** Cuts from distance 0 up to a distance, by the distances of the nodes that are settled. */
-        void dig(Labels distance, long far) {
-            width += far;
-            for (int i = 0; i < distance.touchedCount(); i++) {
-                int node = distance.touched(i);
-                if (distance.isSettled(node) && distance.weight(node) < far) {
-                    depth[node] += far - distance.weight(node);
-                }
-            }
-        }
-
-        Moat build() {
-            return new Moat(leaves, width, depth);
-        }
-    }
 }

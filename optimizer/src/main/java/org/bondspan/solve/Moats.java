@@ -18,15 +18,13 @@ final class Moats {
     private final Core core;
     private final List<Ascent> ascents;
     private final List<Moat> moats;
-    private final long[][] wayFromRoot;
     private final long rootLanding;
     private final long lowerBound;
 
-    private Moats(Core core, List<Ascent> ascents, List<Moat> moats, long[][] wayFromRoot, long rootLanding) {
+    private Moats(Core core, List<Ascent> ascents, List<Moat> moats, long rootLanding) {
         this.core = core;
         this.ascents = ascents;
         this.moats = moats;
-        this.wayFromRoot = wayFromRoot;
         this.rootLanding = rootLanding;
         lowerBound = rootLanding + ascents.stream().mapToLong(Ascent::width).sum();
     }
@@ -48,18 +46,7 @@ final class Moats {
                 core,
                 List.copyOf(ascents),
                 List.copyOf(byLeaves.values()),
-                waysFromRoot(ascents),
                 core.leaf(core.root()).leastWeight());
-    }
-
-    private static long[][] waysFromRoot(List<Ascent> ascents) {
-        long[][] ways = ascents.stream().map(Ascent::fromRoot).toArray(long[][]::new);
-        for (int grade = 1; grade < ways.length; grade++) {
-            for (int node = 0; node < ways[grade].length; node++) {
-                ways[grade][node] = Math.min(Tolls.NO_WAY, ways[grade][node] + ways[grade - 1][node]);
-            }
-        }
-        return ways;
     }
 
     /**
@@ -95,17 +82,21 @@ final class Moats {
         return lowerBound;
     }
 
-    /** Least weight for landing the root. */
-    long rootLanding() {
-        return rootLanding;
-    }
-
     /**
-     * By node: tolls left, at least, on the way from the root to the node, of this grade and of all below;
-     * {@link Tolls#NO_WAY} where a stretch of the way cannot meet the grade. The array is not to be changed.
+     * By grade and node: tolls left, at least, on the way from the root to the node, of this grade and of all below;
+     * {@link Tolls#NO_WAY} where a stretch of the way cannot meet the grade, or the tolls of one grade alone are more
+     * than a tree of some weight can pay.
      */
-    long[] waysFromRoot(int grade) {
-        return wayFromRoot[grade];
+    private long[][] waysFromRoot(long weight) {
+        long[][] ways = ascents.stream()
+                .map(ascent -> ascent.fromRoot(weight - lowerBound))
+                .toArray(long[][]::new);
+        for (int grade = 1; grade < ways.length; grade++) {
+            for (int node = 0; node < ways[grade].length; node++) {
+                ways[grade][node] = Math.min(Tolls.NO_WAY, ways[grade][node] + ways[grade - 1][node]);
+            }
+        }
+        return ways;
     }
 
     /** What a tree that uses an edge weighs at least beyond the lower bound, by edge; see {@link Ascent#detours}. */
@@ -113,18 +104,19 @@ final class Moats {
         return ascents.get(0).detours();
     }
 
-    /** The same moats by the nodes of a part of the core. */
-    Moats within(Core part) {
-        long[][] there = Arrays.stream(wayFromRoot)
+    /** What these moats tell of trees of at most some weight in the core. */
+    Bound bound(long weight) {
+        return new Bound(core, moats, waysFromRoot(weight), rootLanding, weight);
+    }
+
+    /** The same for a part of the core. */
+    Bound bound(Core part, long weight) {
+        long[][] ways = Arrays.stream(waysFromRoot(weight))
                 .map(way -> IntStream.range(0, part.nodes())
                         .mapToLong(node -> way[part.origin(node)])
                         .toArray())
                 .toArray(long[][]::new);
-        return new Moats(
-                part, ascents, moats.stream().map(moat -> moat.within(part)).toList(), there, rootLanding);
-    }
-
-    List<Moat> list() {
-        return moats;
+        List<Moat> there = moats.stream().map(moat -> moat.within(part)).toList();
+        return new Bound(part, there, ways, rootLanding, weight);
     }
 }

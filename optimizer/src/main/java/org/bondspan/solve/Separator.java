@@ -1,6 +1,7 @@
 package org.bondspan.solve;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -36,7 +37,7 @@ final class Separator {
     private final Map<Source, Flood.Ways> dryWays = new HashMap<>();
     private long within;
     private int[] needed = new int[0];
-    private long[] open = new long[0];
+    private BitSet closed = new BitSet();
     private int now;
 
     private record Source(int node, int grade) {}
@@ -60,7 +61,11 @@ final class Separator {
         for (long left = within; left != 0; left &= left - 1) {
             needed[count++] = Long.numberOfTrailingZeros(left);
         }
-        open = core.arcWeights(grade);
+        closed = core.closed(grade);
+        int middle = core.leaf(core.root()).node(0);
+        if (joinsAll(middle, dryWays(middle, grade))) {
+            return true;
+        }
         Leaf first = fewestLandings();
         for (int i = 0; i < first.size(); i++) {
             if (joinsAll(first.node(i), dryWays(first.node(i), grade))) {
@@ -98,7 +103,7 @@ final class Separator {
     private Flood.Ways dryWays(int start, int grade) {
         return dryWays.computeIfAbsent(
                 new Source(start, grade),
-                source -> flood.from(start, core.arcWeights(grade), node -> false, core.everything()));
+                source -> flood.from(start, core.closed(grade), node -> false, core.everything()));
     }
 
     /** A new witness from scratch: in the piece of some landing of a leaf. */
@@ -114,7 +119,7 @@ final class Separator {
             int start = first.node(i);
             if (!labels.isSettled(start) && (isFirst || !flood.reached(start))) {
                 isFirst = false;
-                if (joinsAll(start, flood.from(start, open, labels::isSettled, within))) {
+                if (joinsAll(start, flood.from(start, closed, labels::isSettled, within))) {
                     return true;
                 }
             }
@@ -159,7 +164,7 @@ final class Separator {
     }
 
     boolean isOpen(int arc) {
-        return open[arc] >= 0;
+        return !closed.get(arc);
     }
 
     void enter(int node) {

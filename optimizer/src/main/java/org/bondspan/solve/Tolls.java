@@ -81,57 +81,81 @@ final class Tolls {
         return rootToll[rootPlace[node]];
     }
 
+    /** Toll left, at least, on landing the root on what is dug; more than any sum where it may land nowhere there. */
+    long ofRoot(Dig dig) {
+        Leaf root = core.leaf(core.root());
+        long least = Long.MAX_VALUE;
+        for (int i = 0; i < root.size(); i++) {
+            least = dig.has(root.node(i)) ? Math.min(least, rootToll[i]) : least;
+        }
+        return least;
+    }
+
     /**
      * Charges nested cuts up to a distance.
      *
-     * @param distance of the nodes that are settled from leaves, by the tolls
+     * @param dig what all of them are round
+     * @param distance beyond it, by the tolls, of the nodes that are settled
      */
-    void charge(BitSet leaves, Labels distance, long far) {
+    void charge(Dig dig, Labels distance, long far) {
+        BitSet leaves = dig.leaves();
         for (int leaf = leaves.nextSetBit(0); leaf >= 0; leaf = leaves.nextSetBit(leaf + 1)) {
             for (int i = 0; i < landing[leaf].length; i++) {
-                landing[leaf][i] -=
-                        Math.min(far, distance.weight(core.leaf(leaf).node(i)));
+                int node = core.leaf(leaf).node(i);
+                landing[leaf][i] -= dig.has(node) ? 0 : Math.min(far, distance.weight(node));
             }
+        }
+        Leaf root = core.leaf(core.root());
+        for (int i = 0; i < root.size(); i++) {
+            rootToll[i] -= dig.has(root.node(i)) ? far : 0;
+        }
+        for (int i = 0; i < dig.rimCount(); i++) {
+            charge(dig, dig.rim(i), 0, distance, far);
         }
         for (int i = 0; i < distance.touchedCount(); i++) {
             int node = distance.touched(i);
             if (distance.isSettled(node) && distance.weight(node) < far) {
-                charge(node, distance, far);
+                if (rootPlace[node] >= 0) {
+                    rootToll[rootPlace[node]] -= far - distance.weight(node);
+                }
+                charge(dig, node, distance.weight(node), distance, far);
             }
         }
     }
 
-    private void charge(int node, Labels distance, long far) {
-        if (rootPlace[node] >= 0) {
-            rootToll[rootPlace[node]] -= far - distance.weight(node);
-        }
+    private void charge(Dig dig, int node, long near, Labels distance, long far) {
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-            if (toll[arc] >= 0) {
-                toll[arc] -= Math.max(0, Math.min(far, distance.weight(core.arcEnd(arc))) - distance.weight(node));
+            int end = core.arcEnd(arc);
+            if (toll[arc] >= 0 && !dig.has(end)) {
+                toll[arc] -= Math.max(0, Math.min(far, distance.weight(end)) - near);
             }
         }
     }
 
-    /** By node: tolls left on the cheapest way to it from the root. */
-    long[] fromRoot() {
+    /**
+     * By node: tolls left on the cheapest way to it from the root.
+     *
+     * @param most ways of higher tolls do not matter; they may be {@link #NO_WAY}
+     */
+    long[] fromRoot(long most) {
         begin();
         Leaf root = core.leaf(core.root());
         for (int i = 0; i < root.size(); i++) {
             offer(root.node(i), rootToll[i]);
         }
-        return spread(true);
+        return spread(true, most);
     }
 
     /** By edge: tolls left, at least, on the way of any tree from the root through the edge to some of the leaves. */
     long[] detours(BitSet leaves) {
-        long[] fromRoot = fromRoot();
+        long[] fromRoot = fromRoot(NO_WAY);
         begin();
         for (int leaf = leaves.nextSetBit(0); leaf >= 0; leaf = leaves.nextSetBit(leaf + 1)) {
             for (int i = 0; i < landing[leaf].length; i++) {
                 offer(core.leaf(leaf).node(i), landing[leaf][i]);
             }
         }
-        long[] toLeaf = spread(false);
+        long[] toLeaf = spread(false, NO_WAY);
         long[] detour = new long[core.edges()];
         for (int edge = 0; edge < detour.length; edge++) {
             int arc = core.arcOf(edge);
@@ -155,10 +179,10 @@ final class Tolls {
         }
     }
 
-    private long[] spread(boolean away) {
+    private long[] spread(boolean away, long most) {
         long[] far = new long[core.nodes()];
         Arrays.fill(far, NO_WAY);
-        while (!heap.isEmpty()) {
+        while (!heap.isEmpty() && heap.leastWeight() <= most) {
             int node = heap.leastNode();
             long way = heap.leastWeight();
             heap.removeLeast();

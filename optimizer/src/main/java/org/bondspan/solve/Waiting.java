@@ -1,7 +1,8 @@
 package org.bondspan.solve;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
+import java.util.List;
 
 /** Groups of leaves, at first each by itself, of which one may wait for another; those in a circle become one group. */
 final class Waiting {
@@ -9,29 +10,15 @@ final class Waiting {
     private static final int NOTHING = -1;
 
     private final Classes heads;
-    private final BitSet[] group;
     private final int[] waitsFor;
 
     Waiting(int leaves) {
         heads = new Classes(leaves);
-        group = new BitSet[leaves];
-        Arrays.setAll(group, Waiting::alone);
         waitsFor = new int[leaves];
         Arrays.fill(waitsFor, NOTHING);
     }
 
-    private static BitSet alone(int leaf) {
-        BitSet set = new BitSet();
-        set.set(leaf);
-        return set;
-    }
-
-    /** The group of which a leaf is the head; not to be changed. */
-    BitSet group(int head) {
-        return group[head];
-    }
-
-    /** A group waits for that of a leaf from now on; returns whether this makes a circle. */
+    /** A group, given by its head, waits for that of a leaf from now on; returns whether this makes a circle. */
     boolean waitFor(int head, int leaf) {
         waitsFor[head] = leaf;
         int at = heads.find(leaf);
@@ -41,16 +28,22 @@ final class Waiting {
         return at == head;
     }
 
-    /** Joins the groups in the circle through one, which then wait for none; returns the head of all. */
-    int joinCircle(int head) {
-        BitSet together = (BitSet) group[head].clone();
-        for (int at = heads.find(waitsFor[head]); at != head; at = heads.find(waitsFor[at])) {
-            together.or(group[at]);
-        }
-        together.stream().forEach(leaf -> heads.join(head, leaf));
-        int newHead = heads.find(head);
-        group[newHead] = together;
-        waitsFor[newHead] = NOTHING;
-        return newHead;
+    /** The heads of the groups in the circle through one. */
+    List<Integer> circle(int head) {
+        List<Integer> circle = new ArrayList<>();
+        int at = head;
+        do {
+            circle.add(at);
+            at = heads.find(waitsFor[at]);
+        } while (at != head);
+        return circle;
+    }
+
+    /** Makes one group of several, which waits for none; returns its head. */
+    int join(List<Integer> groups) {
+        groups.forEach(head -> heads.join(groups.get(0), head));
+        int head = heads.find(groups.get(0));
+        waitsFor[head] = NOTHING;
+        return head;
     }
 }

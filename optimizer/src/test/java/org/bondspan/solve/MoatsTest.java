@@ -42,7 +42,7 @@ class MoatsTest {
         for (int i = 0; i < tree.size(); i++) {
             assertThat(moats.lowerBound() + detours[tree.edge(i)]).isLessThanOrEqualTo(weight);
         }
-        checkStates(core, tree, moats);
+        checkStates(core, tree, moats.bound(weight));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -51,10 +51,11 @@ class MoatsTest {
         core(seed)
                 .ifPresent(core -> plainly(core).ifPresent(tree -> {
                     Moats moats = Moats.of(core, ENDLESS);
-                    SubCore part = new Narrowing(core, moats).part(tree.cost().weight());
+                    long weight = tree.cost().weight();
+                    SubCore part = new Narrowing(core, moats).part(weight);
                     CoreTree inPart = plainly(part.core()).orElseThrow();
                     assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
-                    checkStates(part.core(), inPart, moats.within(part.core()));
+                    checkStates(part.core(), inPart, moats.bound(part.core(), weight));
                 }));
     }
 
@@ -114,9 +115,7 @@ class MoatsTest {
     }
 
     /** What hangs at a node of the least tree, or at the far end of the stretch that leaves it, is a state of it. */
-    private static void checkStates(Core core, CoreTree tree, Moats moats) {
-        Bound bound = new Bound(core, moats);
-        bound.limitTo(tree.cost().weight());
+    private static void checkStates(Core core, CoreTree tree, Bound bound) {
         Hanging hanging = new Hanging(core, tree);
         long whole = hanging.walk(tree.landing(core.root()), -1, (side, node, weight) -> {
             bound.begin(side);
