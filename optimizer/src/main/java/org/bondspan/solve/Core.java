@@ -23,8 +23,9 @@ final class Core {
     private final int[] stretchOf;
     private final int[] arcOf;
     private final int[] twin;
-    private final long[][] arcWeight;
-    private final long[][] arcExtent;
+    private final int[] arcKind;
+    private final long[][] weights;
+    private final long[][] extents;
     /** By grade: the arcs that cannot meet it. */
     private final BitSet[] closed;
 
@@ -58,19 +59,23 @@ final class Core {
         arcEnd = new int[arcs];
         arcEdge = new int[arcs];
         edgeEnds = new int[arcs];
-        arcWeight = new long[need.grades()][arcs];
-        arcExtent = new long[need.grades()][arcs];
-        closed = new BitSet[need.grades()];
-        Arrays.setAll(closed, grade -> new BitSet());
+        arcKind = new int[arcs];
         stretchOf = new int[arcs / 2];
         arcOf = new int[arcs / 2];
         twin = new int[arcs];
-        fill(graph, number);
+        Kinds kinds = new Kinds(graph.pool());
+        fill(graph, number, kinds);
+        weights = new long[need.grades()][];
+        Arrays.setAll(weights, kinds::weights);
+        extents = new long[need.grades()][];
+        Arrays.setAll(extents, kinds::extents);
+        closed = new BitSet[need.grades()];
+        Arrays.setAll(closed, this::findClosed);
         root = chooseRoot();
         landings = new LandingIndex(nodes, this.leaves);
     }
 
-    private void fill(Reducer graph, int[] number) {
+    private void fill(Reducer graph, int[] number, Kinds kinds) {
         int[] place = firstArc.clone();
         int edge = 0;
         for (int arc = 0; arc < graph.ends(); arc += 2) {
@@ -84,23 +89,28 @@ final class Core {
             stretchOf[edge] = graph.stretch(arc);
             twin[place[a]] = place[b];
             twin[place[b]] = place[a];
-            put(place[a]++, b, edge, graph.pool());
-            put(place[b]++, a, edge, graph.pool());
+            int kind = kinds.of(stretchOf[edge]);
+            put(place[a]++, b, edge, kind);
+            put(place[b]++, a, edge, kind);
             edge++;
         }
     }
 
-    private void put(int arc, int end, int edge, StretchPool pool) {
+    private void put(int arc, int end, int edge, int kind) {
         arcEnd[arc] = end;
         arcEdge[arc] = edge;
         arcOf[edge] = arc;
-        for (int grade = 0; grade < arcWeight.length; grade++) {
-            arcWeight[grade][arc] = pool.weight(stretchOf[edge], grade);
-            arcExtent[grade][arc] = pool.extent(stretchOf[edge], grade);
-            if (arcWeight[grade][arc] < 0) {
-                closed[grade].set(arc);
+        arcKind[arc] = kind;
+    }
+
+    private BitSet findClosed(int grade) {
+        BitSet arcs = new BitSet();
+        for (int arc = 0; arc < arcKind.length; arc++) {
+            if (weights[grade][arcKind[arc]] < 0) {
+                arcs.set(arc);
             }
         }
+        return arcs;
     }
 
     int nodes() {
@@ -141,8 +151,9 @@ final class Core {
         stretchOf = same.stretchOf;
         arcOf = same.arcOf;
         twin = same.twin;
-        arcWeight = same.arcWeight;
-        arcExtent = same.arcExtent;
+        arcKind = same.arcKind;
+        weights = same.weights;
+        extents = same.extents;
         closed = same.closed;
         landings = same.landings;
         tapWeight = same.tapWeight;
@@ -223,12 +234,12 @@ final class Core {
 
     /** Weight of an edge at a grade, below 0 where it cannot be met. */
     long edgeWeight(int edge, int grade) {
-        return arcWeight[grade][arcOf[edge]];
+        return weights[grade][arcKind[arcOf[edge]]];
     }
 
     /** Extent of an edge at a grade, as in {@link Cost}. */
     long edgeExtent(int edge, int grade) {
-        return arcExtent[grade][arcOf[edge]];
+        return extents[grade][arcKind[arcOf[edge]]];
     }
 
     /** Node from which an arc leads. */
@@ -248,9 +259,14 @@ final class Core {
         return arcEdge[arc];
     }
 
-    /** Weights by arc at a grade, below 0 where it cannot be met. The array is not to be changed. */
-    long[] arcWeights(int grade) {
-        return arcWeight[grade];
+    /** Kind of an arc, as in {@link #weights} and {@link #extents}. */
+    int kind(int arc) {
+        return arcKind[arc];
+    }
+
+    /** Weights by kind of arc at a grade, below 0 where it cannot be met. The array is not to be changed. */
+    long[] weights(int grade) {
+        return weights[grade];
     }
 
     /** Arcs that cannot meet a grade. Not to be changed. */
@@ -258,8 +274,8 @@ final class Core {
         return closed[grade];
     }
 
-    /** Extents by arc at a grade, as in {@link Cost}. The array is not to be changed. */
-    long[] arcExtents(int grade) {
-        return arcExtent[grade];
+    /** Extents by kind of arc at a grade, as in {@link Cost}. The array is not to be changed. */
+    long[] extents(int grade) {
+        return extents[grade];
     }
 }

@@ -200,13 +200,14 @@ final class FirstTree {
     }
 
     private void spread(int node, int grade) {
-        long[] arcWeight = core.arcWeights(grade);
-        long[] arcExtent = core.arcExtents(grade);
+        long[] weights = core.weights(grade);
+        long[] extents = core.extents(grade);
         long weight = labels.weight(node);
         long extent = labels.extent(node);
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-            if (arcWeight[arc] >= 0) {
-                offer(core.arcEnd(arc), weight + arcWeight[arc], extent + arcExtent[arc], arc);
+            int kind = core.kind(arc);
+            if (weights[kind] >= 0) {
+                offer(core.arcEnd(arc), weight + weights[kind], extent + extents[kind], arc);
             }
         }
     }

@@ -33,7 +33,7 @@ final class Region {
                 heap.add(0, 0, source);
             }
         }
-        long[] weights = core.arcWeights(0);
+        long[] weights = core.weights(0);
         while (!heap.isEmpty() && heap.leastWeight() <= radius && (size < mostNodes || heap.leastWeight() == 0)) {
             int node = heap.leastNode();
             heap.removeLeast();
@@ -44,8 +44,9 @@ final class Region {
             localOf[node] = size;
             nodes[size++] = node;
             for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-                long far = labels.weight(node) + weights[arc];
-                if (weights[arc] >= 0 && labels.offer(core.arcEnd(arc), far, 0, -1)) {
+                long weight = weights[core.kind(arc)];
+                long far = labels.weight(node) + weight;
+                if (weight >= 0 && labels.offer(core.arcEnd(arc), far, 0, -1)) {
                     heap.add(far, 0, core.arcEnd(arc));
                 }
             }

@@ -40,6 +40,26 @@ final class StretchPool {
         return extent[grade][stretch];
     }
 
+    /** Whether two stretches cost the same at every grade. */
+    boolean costSame(int one, int other) {
+        for (int grade = 0; grade < weight.length; grade++) {
+            if (weight[grade][one] != weight[grade][other] || extent[grade][one] != extent[grade][other]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The same number for stretches that cost the same. */
+    int hash(int stretch) {
+        long hash = 0;
+        for (int grade = 0; grade < weight.length; grade++) {
+            hash = 31 * (31 * hash + weight[grade][stretch]) + extent[grade][stretch];
+        }
+        // Multiplying by the golden ratio's bits spreads what is a multiple of some length (Knuth, from memory).
+        return (int) ((hash * 0x9E3779B97F4A7C15L) >>> Integer.SIZE);
+    }
+
     /** An edge of the problem. */
     int addEdge(RoutingProblem problem, CoreNeed need, int edge) {
         int stretch = add(EDGE, edge, -1);

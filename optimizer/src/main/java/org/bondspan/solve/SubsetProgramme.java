@@ -191,13 +191,14 @@ final class SubsetProgramme {
 
     /** What is beyond the bound is not reached at all: a {@link Separator} takes it as unsettled, parting no sooner. */
     private void relax(int node, long weight, long extent, int grade) {
-        long[] arcWeight = core.arcWeights(grade);
-        long[] arcExtent = core.arcExtents(grade);
+        long[] weights = core.weights(grade);
+        long[] extents = core.extents(grade);
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
             int end = core.arcEnd(arc);
-            long w = weight + arcWeight[arc];
-            long x = extent + arcExtent[arc];
-            if (arcWeight[arc] >= 0 && labels.isBetter(end, w, x) && isWithinBound(w, end)) {
+            int kind = core.kind(arc);
+            long w = weight + weights[kind];
+            long x = extent + extents[kind];
+            if (weights[kind] >= 0 && labels.isBetter(end, w, x) && isWithinBound(w, end)) {
                 labels.offer(end, w, x, arc);
                 heap.add(w, x, end);
             }

@@ -43,12 +43,16 @@ final class Tolls {
     }
 
     private static long[] differences(Core core, int grade) {
-        long[] toll = core.arcWeights(grade).clone();
+        long[] byKind = core.weights(grade).clone();
         if (grade > 0) {
-            long[] below = core.arcWeights(grade - 1);
-            for (int arc = 0; arc < toll.length; arc++) {
-                toll[arc] = toll[arc] < 0 ? toll[arc] : toll[arc] - below[arc];
+            long[] below = core.weights(grade - 1);
+            for (int kind = 0; kind < byKind.length; kind++) {
+                byKind[kind] -= byKind[kind] < 0 ? 0 : below[kind];
             }
+        }
+        long[] toll = new long[2 * core.edges()];
+        for (int arc = 0; arc < toll.length; arc++) {
+            toll[arc] = byKind[core.kind(arc)];
         }
         return toll;
     }

@@ -94,7 +94,7 @@ class SeparatorTest {
             return;
         }
         for (int arc = core.firstArc(node); arc < core.firstArc(node + 1); arc++) {
-            if (core.arcWeights(grade)[arc] >= 0) {
+            if (core.weights(grade)[core.kind(arc)] >= 0) {
                 collect(core, grade, settled, core.arcEnd(arc), piece);
             }
         }
