@@ -79,29 +79,27 @@ final class TakeOffCommand implements Callable<Integer> {
         files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
         Site drawn = site.read(streams);
         Site read = prices.read().map(drawn::withPrices).orElse(drawn);
-        TakeOff takeOff = TakeOffSite.of(read, layout(read));
+        TakeOff takeOff = result == null
+                ? TakeOffSite.of(read, RouteSite.of(read))
+                : TakeOffSite.ofResult(read, result(read, result));
         for (NewFile file : files) {
             file.write(
                     file.option().equals("--csv")
                             ? TakeOffCsv.of(takeOff).getBytes(StandardCharsets.UTF_8)
                             : TakeOffWorkbook.of(takeOff));
         }
-        streams.answer(
-                result == null ? TakeOffText.of(takeOff, streams.ink()) : TakeOffText.ofResult(takeOff, streams.ink()));
+        streams.answer(TakeOffText.of(takeOff, streams.ink()));
         boolean found = takeOff.layout().status() == Status.IMPOSSIBLE
                 || Finding.anyViolation(takeOff.layout().findings());
         return found ? Exit.FOUND : Exit.CLEAN;
     }
 
-    private Layout layout(Site read) {
-        if (result == null) {
-            return RouteSite.of(read);
-        }
+    private Layout result(Site read, String name) {
         try {
-            return LayoutReader.read(Path.of(result), read);
+            return LayoutReader.read(Path.of(name), read);
         } catch (InvalidPathException e) {
             throw new CommandLine.ParameterException(
-                    command.commandLine(), "RESULT is not the name of a file: " + result);
+                    command.commandLine(), "RESULT is not the name of a file: " + name);
         }
     }
 }

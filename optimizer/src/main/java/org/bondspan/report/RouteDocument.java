@@ -25,6 +25,7 @@ import org.bondspan.sheet.SheetContent;
 import org.bondspan.sheet.table.Schedule;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Level;
+import org.bondspan.takeoff.TakeOff;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -36,25 +37,25 @@ public final class RouteDocument {
     private final LengthUnit unit;
     private final Places places;
     private final List<ExclusionCost> costs;
+    private final TakeOff takeOff;
     private final List<Part> parts = new ArrayList<>();
 
-    private RouteDocument(SheetContent content, List<ExclusionCost> costs) {
+    private RouteDocument(SheetContent content, List<ExclusionCost> costs, TakeOff takeOff) {
         this.content = content;
         this.layout = content.layout();
         this.unit = layout.lengthUnit();
         this.places = new Places(unit);
         this.costs = costs;
+        this.takeOff = takeOff;
     }
 
     /** The report; {@code costs} says what each path that may not carry costs in copper. */
-    public static Document of(SheetContent content, List<ExclusionCost> costs) {
-        RouteDocument report = new RouteDocument(content, costs);
+    public static Document of(SheetContent content, List<ExclusionCost> costs, TakeOff takeOff) {
+        RouteDocument report = new RouteDocument(content, costs, takeOff);
         report.write();
-        String adoption = content.site().adoption();
         return new Document(
                 content.site().name() + ": grounding electrode interconnection",
-                "NFPA 70, " + report.layout.codeEdition().year() + " edition. "
-                        + (adoption.isBlank() ? "Adoption and local amendments not stated." : adoption + "."),
+                report.layout.codeEdition().describe(content.site().adoption()),
                 report.parts);
     }
 
@@ -74,7 +75,7 @@ public final class RouteDocument {
         joints();
         things();
         excluded();
-        new TakeOffTables(content.site(), layout).list().forEach(this::table);
+        new TakeOffTables(takeOff).list().forEach(this::table);
         findings();
         closing();
     }

@@ -23,12 +23,7 @@ final class SharedSections {
 
     void title(String site, CodeEdition edition, String adoption) {
         page.line(0, Tone.TITLE, Page.printable(site));
-        page.wrapped(2, "NFPA 70, " + edition.year() + " edition. " + adoption(adoption));
-    }
-
-    /** As stated; what is not stated is told too. */
-    private static String adoption(String stated) {
-        return stated.isBlank() ? "Adoption and local amendments not stated." : stated;
+        page.wrapped(2, edition.describe(adoption));
     }
 
     void services(List<ServiceState> services) {

@@ -11,7 +11,7 @@ import org.bondspan.takeoff.TakeOff;
 
 /**
  * The rows of a take-off as comma-separated values, RFC 4180: a header, CRLF, decimal points. Without totals, so that
- * every column can be summed.
+ * every column can be summed. After the rows that count come those that say what holds of all: the site, the cautions.
  */
 public final class TakeOffCsv {
     private TakeOffCsv() {}
@@ -25,6 +25,7 @@ public final class TakeOffCsv {
             for (Row row : takeOff.rows()) {
                 printer.printRecord(plain(detail.cells(++line, row)));
             }
+            printer.printRecords(detail.notes(line + 1));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

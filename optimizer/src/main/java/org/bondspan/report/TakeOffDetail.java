@@ -3,14 +3,19 @@ package org.bondspan.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
+import org.bondspan.finding.Finding;
+import org.bondspan.layout.Layout;
 import org.bondspan.takeoff.Quantity;
 import org.bondspan.takeoff.Row;
 import org.bondspan.takeoff.RowMoney;
 import org.bondspan.takeoff.TakeOff;
+import org.bondspan.takeoff.TakeOff.Origin;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Money;
@@ -27,8 +32,12 @@ final class TakeOffDetail {
     private final LengthUnit unit;
     private final Places places;
     private final String currency;
+    private final TakeOff takeOff;
+    private final Layout layout;
 
     TakeOffDetail(TakeOff takeOff) {
+        this.takeOff = takeOff;
+        this.layout = takeOff.layout();
         this.unit = takeOff.layout().lengthUnit();
         this.places = new Places(unit);
         this.currency = takeOff.currency();
@@ -107,6 +116,49 @@ final class TakeOffDetail {
         cells.add(text(money.priceSource()));
         cells.add(text(money.laborSource()));
         return cells;
+    }
+
+    /**
+     * What holds of the whole take-off, as rows that state no quantity and no money: a kind, words in place of the
+     * description, and for a finding its subject as the item. The first has that line.
+     */
+    List<List<Object>> notes(int firstLine) {
+        List<List<Object>> notes = new ArrayList<>();
+        BiConsumer<String, List<String>> add =
+                (kind, lines) -> lines.forEach(words -> notes.add(note(firstLine + notes.size(), kind, "", words)));
+        add.accept("site", List.of(layout.site()));
+        add.accept("scope", List.of(layout.codeEdition().describe(layout.adoption())));
+        add.accept("status", List.of(status()));
+        add.accept("assumption", takeOff.assumptions());
+        add.accept("not_priced", takeOff.missing());
+        for (Finding finding : layout.findings()) {
+            String words = finding.severity().label() + ", " + finding.rule() + ": " + finding.message();
+            notes.add(note(firstLine + notes.size(), "finding", finding.subject(), words));
+        }
+        add.accept("not_checked", layout.notChecked());
+        add.accept("caution", layout.cautions());
+        return notes;
+    }
+
+    private List<Object> note(int line, String kind, String item, String words) {
+        List<Object> cells = new ArrayList<>(Collections.nCopies(headings().size(), ""));
+        cells.set(headings().indexOf("line"), line);
+        cells.set(headings().indexOf("kind"), kind);
+        cells.set(headings().indexOf("item"), text(item));
+        cells.set(headings().indexOf("description"), text(words));
+        return cells;
+    }
+
+    /** How sure it is that the route is least, and who says so. */
+    String status() {
+        String least = "least " + layout.objective().label();
+        String words = switch (layout.status()) {
+            case LEAST -> least + ", proven";
+            case BEST_FOUND ->
+                "best found, not proven " + least + ": at most " + Numbers.print(layout.gapPercent()) + " % above it";
+            case IMPOSSIBLE -> "impossible: no lawful interconnection of the site as drawn";
+        };
+        return takeOff.origin() == Origin.RESULT_FILE ? words + "; as the result file states it" : words;
     }
 
     /** On one line, without control characters, and no formula. */

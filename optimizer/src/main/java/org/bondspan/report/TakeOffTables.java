@@ -3,13 +3,10 @@ package org.bondspan.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.layout.Cost;
-import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
 import org.bondspan.sheet.table.Schedule;
-import org.bondspan.site.Site;
 import org.bondspan.takeoff.Group;
 import org.bondspan.takeoff.TakeOff;
-import org.bondspan.takeoff.TakingOff;
 import org.bondspan.takeoff.Total;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Money;
@@ -20,9 +17,9 @@ final class TakeOffTables {
     private final TakeOff takeOff;
     private final LengthUnit unit;
 
-    TakeOffTables(Site site, Layout layout) {
-        this.takeOff = TakingOff.of(site, layout, site.prices());
-        this.unit = layout.lengthUnit();
+    TakeOffTables(TakeOff takeOff) {
+        this.takeOff = takeOff;
+        this.unit = takeOff.layout().lengthUnit();
     }
 
     /** Empty tables where there is nothing to take off, or no price. */

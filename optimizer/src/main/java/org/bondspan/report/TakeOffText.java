@@ -10,12 +10,12 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bondspan.layout.Layout;
-import org.bondspan.layout.Objective;
 import org.bondspan.layout.Status;
 import org.bondspan.takeoff.Group;
 import org.bondspan.takeoff.Quantity;
 import org.bondspan.takeoff.Row;
 import org.bondspan.takeoff.TakeOff;
+import org.bondspan.takeoff.TakeOff.Origin;
 import org.bondspan.takeoff.Total;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
@@ -25,20 +25,16 @@ import org.bondspan.units.WireSize;
 
 /** A take-off as text: quantities, what they cost, sums, and what it rests on. */
 public final class TakeOffText {
-    private static final String OF_RESULT = "the route of the result file";
-
     private final TakeOff takeOff;
     private final Layout layout;
-    private final String route;
     private final LengthUnit unit;
     private final Places places;
     private final Page page;
     private final SharedSections shared;
     private final Map<String, Integer> sources = new LinkedHashMap<>();
 
-    private TakeOffText(TakeOff takeOff, String route, Ink ink) {
+    private TakeOffText(TakeOff takeOff, Ink ink) {
         this.takeOff = takeOff;
-        this.route = route;
         this.layout = takeOff.layout();
         this.unit = layout.lengthUnit();
         this.places = new Places(unit);
@@ -46,16 +42,9 @@ public final class TakeOffText {
         this.shared = new SharedSections(page);
     }
 
-    /** Of a route just found. Ends in a line break. */
+    /** Ends in a line break. */
     public static String of(TakeOff takeOff, Ink ink) {
-        String route =
-                takeOff.layout().objective() == Objective.COST ? "the least-cost route" : "the least-copper route";
-        return new TakeOffText(takeOff, route, ink).text();
-    }
-
-    /** Of the route of a result file, whose status is told as the file states it. Ends in a line break. */
-    public static String ofResult(TakeOff takeOff, Ink ink) {
-        return new TakeOffText(takeOff, OF_RESULT, ink).text();
+        return new TakeOffText(takeOff, ink).text();
     }
 
     private String text() {
@@ -78,6 +67,8 @@ public final class TakeOffText {
             page.item(Tone.BAD, "Nothing to take off:", "the site as drawn gives no lawful interconnection.");
             return;
         }
+        boolean isOfResult = takeOff.origin() == Origin.RESULT_FILE;
+        String route = isOfResult ? "the route of the result file" : found();
         takeOff.total()
                 .ifPresentOrElse(
                         total -> page.item(Tone.GOOD, "Installed cost of " + route + ":", money(total.total()) + "."),
@@ -87,13 +78,19 @@ public final class TakeOffText {
                                 takeOff.isPriced()
                                         ? "prices are missing, see NOT PRICED."
                                         : "no prices. Give a price book, or prices in the site file."));
-        if (route.equals(OF_RESULT)) {
+        if (isOfResult) {
             page.item(
                     Tone.QUIET,
                     "Status as the result file states it:",
                     layout.status().label() + " " + layout.objective().label()
                             + ". To verify the route use review, to prove it least use route.");
         }
+    }
+
+    private String found() {
+        return layout.status() == Status.LEAST
+                ? "the least-" + layout.objective().label() + " route"
+                : "the best route found";
     }
 
     private void quantities() {

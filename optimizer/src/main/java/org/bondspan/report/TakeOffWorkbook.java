@@ -56,7 +56,7 @@ public final class TakeOffWorkbook {
         rows.add(List.of("adoption", layout.adoption().isBlank() ? "not stated" : layout.adoption()));
         rows.add(List.of("edition of NFPA 70", layout.codeEdition().year()));
         rows.add(List.of("made least", layout.objective().label()));
-        rows.add(List.of("status", layout.status().label()));
+        rows.add(List.of("status", new TakeOffDetail(takeOff).status()));
         rows.add(List.of("length unit", layout.lengthUnit().symbol()));
         layout.copper().ifPresent(copper -> {
             rows.add(List.of("copper, length", Numbers.rounded(copper.length().in(layout.lengthUnit()))));

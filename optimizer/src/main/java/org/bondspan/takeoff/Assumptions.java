@@ -16,8 +16,6 @@ final class Assumptions {
 
     static List<String> list(Site site, Layout layout, Optional<PriceBook> book) {
         List<String> lines = new ArrayList<>();
-        String adoption = layout.adoption().isBlank() ? "Adoption and local amendments not stated." : layout.adoption();
-        lines.add("NFPA 70, " + layout.codeEdition().year() + " edition. " + adoption);
         lines.add("Make-up: " + Numbers.print(site.makeUpPerEnd(), site.lengthUnit())
                 + " at each end that lands on something; a tap adds none.");
         lines.add("Waste: " + site.wastePercent().toPlainString()

@@ -15,19 +15,26 @@ import org.bondspan.units.WireSize;
 
 /** Takes off a route: rows from the answer alone, independent of how it was found. */
 public final class TakingOff {
+    private final TakeOff.Origin origin;
     private final Site site;
     private final Layout layout;
     private final Optional<Rates> rates;
 
-    private TakingOff(Site site, Layout layout, Optional<PriceBook> book) {
+    private TakingOff(TakeOff.Origin origin, Site site, Layout layout, Optional<PriceBook> book) {
+        this.origin = origin;
         this.site = site;
         this.layout = layout;
         this.rates = book.map(Rates::new);
     }
 
-    /** Without prices quantities only. */
+    /** Of a route just found; without prices quantities only. */
     public static TakeOff of(Site site, Layout layout, Optional<PriceBook> book) {
-        return new TakingOff(site, layout, book).takeOff();
+        return new TakingOff(TakeOff.Origin.FOUND, site, layout, book).takeOff();
+    }
+
+    /** Of the route of a result file, at the prices of the site if it has any. */
+    public static TakeOff ofResult(Site site, Layout layout) {
+        return new TakingOff(TakeOff.Origin.RESULT_FILE, site, layout, site.prices()).takeOff();
     }
 
     private TakeOff takeOff() {
@@ -39,6 +46,7 @@ public final class TakingOff {
         rows.addAll(new PieceRows(site, layout, book, pricing).list());
         List<String> missing = rates.map(Rates::missing).orElse(List.of());
         return new TakeOff(
+                origin,
                 layout,
                 book,
                 rows,

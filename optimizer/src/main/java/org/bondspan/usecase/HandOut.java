@@ -35,8 +35,12 @@ public final class HandOut {
     /** The files of an answer for that site. What each exclusion costs is computed here, within the limits. */
     public static HandOut of(SiteFile file, Layout layout, Form form, RouteLimits limits) {
         SheetContent content = new SheetContent(file.site(), layout, file.digest(), form.program());
-        RoutedSite routed =
-                new RoutedSite(form.stem(), content, form.sheet(), WhatExclusionsCost.of(file.site(), limits));
+        RoutedSite routed = new RoutedSite(
+                form.stem(),
+                content,
+                form.sheet(),
+                WhatExclusionsCost.of(file.site(), limits),
+                TakeOffSite.of(file.site(), layout));
         return new HandOut(routed.files());
     }
 

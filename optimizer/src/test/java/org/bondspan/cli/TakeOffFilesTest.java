@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.commons.csv.CSVFormat;
@@ -50,6 +52,78 @@ class TakeOffFilesTest {
         assertThat(csv).endsWith("\r\n").startsWith("line,section,kind,item,");
         assertThat(csv.replace("\r\n", "")).doesNotContain("\n", "\r");
         assertThat(records(csv)).isNotEmpty().allMatch(CSVRecord::isConsistent);
+    }
+
+    private static boolean counts(CSVRecord record) {
+        return !record.get("unit").isEmpty();
+    }
+
+    /** As the answer on the screen names them, which wraps its lines. */
+    @Test
+    void theRowsNameTheSiteAndCarryTheCautions() throws IOException {
+        Run run = Run.of("takeoff", Run.sample("hall-joint"), "--prices", PRICES, "--csv", file("a.csv"));
+        String screen = run.out().replaceAll("\\s+", " ");
+        List<CSVRecord> notes = records(Files.readString(directory.resolve("a.csv"))).stream()
+                .filter(record -> !counts(record))
+                .toList();
+
+        assertThat(notes)
+                .extracting(record -> record.get("kind"))
+                .containsSubsequence("site", "scope", "status", "assumption", "finding", "not_checked", "caution");
+        for (String kind : List.of("site", "scope", "assumption", "not_checked", "caution")) {
+            assertThat(notes)
+                    .filteredOn(record -> record.get("kind").equals(kind))
+                    .isNotEmpty()
+                    .allMatch(record -> screen.contains(record.get("description")));
+        }
+        assertThat(words(notes, "site")).isEqualTo("Quillmarsh Depot, hall C, expansion joint");
+        assertThat(words(notes, "status")).isEqualTo("least copper, proven");
+        assertThat(words(notes, "caution"))
+                .contains("design aid", "local amendments", "authority having jurisdiction", "licensed professional");
+    }
+
+    private static String words(List<CSVRecord> records, String kind) {
+        return records.stream()
+                .filter(record -> record.get("kind").equals(kind))
+                .map(record -> record.get("description"))
+                .collect(Collectors.joining(" "));
+    }
+
+    /** Their columns add up to what the result says, and whoever sums a column meets no other number. */
+    @Test
+    void onlyRowsThatCountStateNumbers() throws IOException {
+        String sample = Run.sample("hall-timber");
+        Run.of("takeoff", sample, "--prices", PRICES, "--csv", file("a.csv"));
+        List<CSVRecord> rows = records(Files.readString(directory.resolve("a.csv")));
+        List<String> words = List.of("line", "kind", "item", "description");
+
+        assertThat(rows.stream().filter(record -> !counts(record)))
+                .isNotEmpty()
+                .allSatisfy(record -> assertThat(record.toMap().keySet().stream()
+                                .filter(column -> !record.get(column).isEmpty()))
+                        .isSubsetOf(words));
+        assertThat(rows).extracting(record -> record.get("line")).doesNotHaveDuplicates();
+        // as README prints it: 1,077.50 ft, a twentieth more to buy
+        assertThat(rows.stream()
+                        .filter(record -> record.get("kind").equals("conductor"))
+                        .map(record ->
+                                new BigDecimal(record.get("net_length")).add(new BigDecimal(record.get("make_up"))))
+                        .reduce(BigDecimal.ZERO, BigDecimal::add))
+                .isEqualByComparingTo("1077.50");
+    }
+
+    /** A result file states that it is least; nobody proved it here. */
+    @Test
+    void theStatusOfAResultIsToldAsTheFileStatesIt() throws IOException {
+        String sample = Run.sample("hall-timber");
+        Files.writeString(
+                directory.resolve("r.json"), Run.of("route", "--json", sample).out());
+        Run.of("takeoff", sample, file("r.json"), "--csv", file("a.csv"), "--xlsx", file("a.xlsx"));
+        String told = "least copper, proven; as the result file states it";
+
+        assertThat(words(records(Files.readString(directory.resolve("a.csv"))), "status"))
+                .isEqualTo(told);
+        assertThat(String.join("", sheets("a.xlsx"))).contains(told);
     }
 
     /** Whatever a spreadsheet may take for a formula: = + - @, tab, carriage return at the start of a cell. */
@@ -212,6 +286,7 @@ class TakeOffFilesTest {
                     .contains("Installed cost of", "Demo figures, not quotes")
                     .doesNotContain("NOT PRICED");
             long cents = records(Files.readString(directory.resolve("s.csv"))).stream()
+                    .filter(TakeOffFilesTest::counts)
                     .mapToLong(record -> Long.parseLong(record.get("cost").replace(".", "")))
                     .sum();
             assertThat(cents).isPositive();

@@ -11,9 +11,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.bondspan.io.SiteFile;
+import org.bondspan.layout.Layout;
+import org.bondspan.report.document.Document;
 import org.bondspan.report.document.PdfDocument;
 import org.bondspan.sheet.SheetContent;
 import org.bondspan.usecase.RouteSite;
+import org.bondspan.usecase.TakeOffSite;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -32,10 +35,11 @@ class ReportFigureTest {
             })
     void wordsOnThePlansOfTheReportAreLargeEnoughInPrint(String sample) throws IOException {
         SiteFile file = SiteFile.read(Path.of("..", "samples", sample + ".site.json"));
-        SheetContent content =
-                new SheetContent(file.site(), RouteSite.of(file.site()), file.digest(), "Bondspan of the test");
+        Layout layout = RouteSite.of(file.site());
+        SheetContent content = new SheetContent(file.site(), layout, file.digest(), "Bondspan of the test");
+        Document report = RouteDocument.of(content, List.of(), TakeOffSite.of(file.site(), layout));
         List<Float> sizes = new ArrayList<>();
-        try (PDDocument pdf = Loader.loadPDF(PdfDocument.of(RouteDocument.of(content, List.of())))) {
+        try (PDDocument pdf = Loader.loadPDF(PdfDocument.of(report))) {
             new PDFTextStripper() {
                 @Override
                 protected void writeString(String words, List<TextPosition> letters) {

@@ -20,6 +20,12 @@ public enum CodeEdition {
         return year;
     }
 
+    /** The edition, and what was adopted with it; that this is not stated is told too. */
+    public String describe(String adoption) {
+        return "NFPA 70, " + year + " edition. "
+                + (adoption.isBlank() ? "Adoption and local amendments not stated." : adoption);
+    }
+
     public boolean isBefore(CodeEdition other) {
         return year < other.year;
     }

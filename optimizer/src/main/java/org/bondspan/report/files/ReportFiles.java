@@ -11,7 +11,7 @@ final class ReportFiles {
     private ReportFiles() {}
 
     static List<OutputFile> of(RoutedSite routed) {
-        Document document = RouteDocument.of(routed.content(), routed.costs());
+        Document document = RouteDocument.of(routed.content(), routed.costs(), routed.takeOff());
         return List.of(
                 routed.file("report.pdf", () -> PdfDocument.of(document)),
                 routed.file("report.html", () -> HtmlDocument.of(document)));

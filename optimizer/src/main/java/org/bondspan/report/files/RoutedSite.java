@@ -12,13 +12,17 @@ import org.bondspan.layout.ExclusionCost;
 import org.bondspan.sheet.SheetContent;
 import org.bondspan.sheet.SheetSize;
 import org.bondspan.site.Level;
+import org.bondspan.takeoff.TakeOff;
 
 /**
  * A site with its answer, and how its files are to be called and drawn.
  *
  * @param name begins the name of every file
+ * @param costs what each path that may not carry costs in copper
+ * @param takeOff of the answer, at the prices of the site
  */
-public record RoutedSite(String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs) {
+public record RoutedSite(
+        String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs, TakeOff takeOff) {
     /** Each gives some of the files; whoever has more to hand out adds a writer here. */
     private static final List<Function<RoutedSite, List<OutputFile>>> WRITERS =
             List.of(ResultFiles::of, TakeOffFiles::of, SheetFiles::of, ReportFiles::of);

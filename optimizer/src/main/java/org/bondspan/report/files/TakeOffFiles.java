@@ -5,8 +5,6 @@ import java.util.List;
 import org.bondspan.layout.Status;
 import org.bondspan.report.TakeOffCsv;
 import org.bondspan.report.TakeOffWorkbook;
-import org.bondspan.takeoff.TakeOff;
-import org.bondspan.takeoff.TakingOff;
 
 /** The take-off of an answer at the prices of its site: rows and workbook. */
 final class TakeOffFiles {
@@ -16,12 +14,8 @@ final class TakeOffFiles {
         if (routed.content().layout().status() == Status.IMPOSSIBLE) {
             return List.of();
         }
-        TakeOff takeOff = TakingOff.of(
-                routed.content().site(),
-                routed.content().layout(),
-                routed.content().site().prices());
         return List.of(
-                routed.file("takeoff.csv", () -> TakeOffCsv.of(takeOff).getBytes(StandardCharsets.UTF_8)),
-                routed.file("takeoff.xlsx", () -> TakeOffWorkbook.of(takeOff)));
+                routed.file("takeoff.csv", () -> TakeOffCsv.of(routed.takeOff()).getBytes(StandardCharsets.UTF_8)),
+                routed.file("takeoff.xlsx", () -> TakeOffWorkbook.of(routed.takeOff())));
     }
 }
