@@ -9,9 +9,7 @@ import org.bondspan.layout.End;
 import org.bondspan.site.Line;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath;
-import org.bondspan.site.SitePath.InstalledConductor;
-import org.bondspan.site.SitePath.WaterPiping;
+import org.bondspan.site.SitePath.RingPath;
 import org.bondspan.units.Length;
 
 /** Tells in the site's terms where vertices of the tie are. */
@@ -54,20 +52,16 @@ final class Places {
         return new End.OnPath(conductor, findDistance(conductor, place));
     }
 
-    /** How far along a pipe or installed conductor a place lies; empty on frames and rings. */
+    /**
+     * How far along a pipe or installed conductor a place lies; empty on frames and rings, which are landed on at their
+     * columns, beams and connections.
+     */
     Optional<Length> findDistance(String path, int place) {
         return site.paths().stream()
-                .filter(candidate -> candidate.id().equals(path))
-                .flatMap(candidate -> findLine(candidate).stream())
+                .filter(candidate -> candidate.id().equals(path) && !(candidate instanceof RingPath))
+                .flatMap(candidate -> candidate.findLine().stream())
                 .flatMap(line -> findDistance(line, place).stream())
                 .findFirst();
-    }
-
-    private static Optional<Line> findLine(SitePath path) {
-        if (path instanceof WaterPiping pipe) {
-            return Optional.of(pipe.line());
-        }
-        return path instanceof InstalledConductor conductor ? Optional.of(conductor.line()) : Optional.empty();
     }
 
     private Optional<Length> findDistance(Line line, int place) {
@@ -109,11 +103,7 @@ final class Places {
     }
 
     private boolean isSamePlace(Position a, Position b) {
-        return a.at().equals(b.at()) && elevation(a).equals(elevation(b));
-    }
-
-    private Length elevation(Position position) {
-        return site.level(position.level()).floor().plus(position.height());
+        return a.at().equals(b.at()) && site.elevation(a).equals(site.elevation(b));
     }
 
     /** Whether a position of the site is that place. */

@@ -110,6 +110,19 @@ public record Site(
                 .orElseThrow(() -> new IllegalArgumentException("no level " + id));
     }
 
+    /** Of a place, above the zero of the floors. */
+    public Length elevation(Position place) {
+        return level(place.level()).floor().plus(place.height());
+    }
+
+    /** Straight from place to place, heights included. */
+    public Length distance(Position a, Position b) {
+        return Length.ofRun(
+                b.at().x() - a.at().x(),
+                b.at().y() - a.at().y(),
+                elevation(b).minus(elevation(a)).nanometres());
+    }
+
     /** All paths of one kind, in file order. */
     public <T extends SitePath> List<T> listPaths(Class<T> kind) {
         return paths.stream().filter(kind::isInstance).map(kind::cast).toList();
