@@ -133,7 +133,9 @@ public final class ReviewText {
     /** How the copper stands to the least, in a sentence. */
     private String comparison() {
         if (outcome.copper().isEmpty()) {
-            return "Its copper is not known: a conductor states no length, no line and no ends that tell it.";
+            return "Its copper is not known: no length, no line and no ends tell how long "
+                    + String.join(", ", outcome.unknownLengths())
+                    + (outcome.unknownLengths().size() == 1 ? " is." : " are.");
         }
         String weight = Numbers.print(outcome.copper().get().weight(), unit) + " of copper" + asNeeded() + straight();
         return outcome.least()

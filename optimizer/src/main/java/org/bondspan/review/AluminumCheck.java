@@ -8,6 +8,7 @@ import org.bondspan.layout.Proposal.Enclosure;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Level;
 import org.bondspan.site.Material;
+import org.bondspan.site.Site;
 import org.bondspan.units.Length;
 
 /**
@@ -18,13 +19,13 @@ final class AluminumCheck implements ConductorCheck {
     private static final Length EIGHTEEN_INCHES = Length.ofInches(BigDecimal.valueOf(18));
 
     private final Ends ends;
-    private final Whereabouts whereabouts;
+    private final Site site;
     private final Length earth;
 
     AluminumCheck(SiteMetal metal, Ends ends) {
         this.ends = ends;
-        this.whereabouts = metal.whereabouts();
-        this.earth = metal.site().levels().stream()
+        this.site = metal.site();
+        this.earth = site.levels().stream()
                 .map(Level::floor)
                 .min(Comparator.comparing(floor -> floor.distanceTo(Length.ZERO)))
                 .orElse(Length.ZERO);
@@ -41,7 +42,7 @@ final class AluminumCheck implements ConductorCheck {
         boolean low = conductor.outdoors()
                 && Stream.of(conductor.from(), conductor.to())
                         .flatMap(end -> ends.find(conductor, end).stream())
-                        .map(whereabouts::elevation)
+                        .map(site::elevation)
                         .anyMatch(elevation -> elevation.minus(earth).isLessThan(EIGHTEEN_INCHES));
         return low
                 ? Optional.of(offence(

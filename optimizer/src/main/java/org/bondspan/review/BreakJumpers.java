@@ -69,6 +69,13 @@ final class BreakJumpers {
                 .toList();
     }
 
+    /** Whether it goes around anything in a pipe that breaks its continuity when taken out. */
+    boolean isAroundBreak(ProposedConductor conductor) {
+        return metal.site().listPaths(WaterPiping.class).stream()
+                .flatMap(pipe -> pipe.breaks().stream().map(gap -> new OpenBreak(pipe, gap)))
+                .anyMatch(open -> isAround(conductor, open));
+    }
+
     private boolean isAround(ProposedConductor conductor, OpenBreak open) {
         List<Length> landed = Stream.of(conductor.from(), conductor.to())
                 .flatMap(end -> findDistance(conductor, end, open.pipe()).stream())

@@ -49,6 +49,7 @@ public enum CheckedRule {
     LENGTH_TOO_SHORT(
             Rule.LENGTH, "no stated length is below what the line, the ends or the taps need", Severity.CAUTION),
     OFF_THE_PLAN(Rule.GEOMETRY, "no line passes a closed area or leaves the outline", Severity.CAUTION),
+    LOOP(Rule.GEOMETRY, "no conductor begins and ends at one thing", Severity.CAUTION),
     LINK_ELSEWHERE(Rule.FRAME_AND_PIPE, "a declared link ends at its own metal, or at what lies on it", Severity.NOTE),
     LARGER_THAN_NEEDED(Rule.CONDUCTOR_SIZE, "no conductor is larger than it need be", Severity.NOTE);
 

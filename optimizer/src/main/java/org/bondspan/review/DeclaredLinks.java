@@ -57,25 +57,20 @@ final class DeclaredLinks {
     /** What lies on the metal may be landed on it without any length of copper. */
     private boolean isOn(String path, End end) {
         if (end instanceof End.AtService at) {
-            return anyOn(path, metal.whereabouts().connections(at.service(), at.connection()));
+            return anyOn(path, metal.places().connections(at.service(), at.connection()));
         }
         if (end instanceof End.AtElectrode at
-                && anyOn(path, metal.whereabouts().connections(at.electrode(), at.connection()))) {
+                && anyOn(path, metal.places().connections(at.electrode(), at.connection()))) {
             return true;
         }
         if (end instanceof End.OnPath on && on.distance().isEmpty()) {
-            return !metal.whereabouts()
-                    .shape(path)
-                    .meet(metal.whereabouts().shape(on.path()))
-                    .isEmpty();
+            return !metal.shape(path).meet(metal.shape(on.path())).isEmpty();
         }
-        return ends.locate(end)
-                .map(place -> metal.whereabouts().isAt(path, place))
-                .orElse(false);
+        return ends.locate(end).map(place -> metal.shape(path).isAt(place)).orElse(false);
     }
 
     private boolean anyOn(String path, List<Connection> connections) {
-        return connections.stream().anyMatch(connection -> metal.whereabouts().isAt(path, connection.position()));
+        return connections.stream().anyMatch(connection -> metal.shape(path).isAt(connection.position()));
     }
 
     private static Offence elsewhere(String path, End end) {

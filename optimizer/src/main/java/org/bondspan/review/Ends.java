@@ -1,19 +1,22 @@
 package org.bondspan.review;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.bondspan.code.EndPlaces;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.SitePlaces;
 import org.bondspan.layout.End;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode.InGroundMetal;
-import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.Position;
@@ -23,21 +26,30 @@ import org.bondspan.units.Length;
 /** Where the ends of proposed conductors are and how long these are, as far as the proposal and the site tell. */
 final class Ends {
     private final SiteMetal metal;
-    private final Whereabouts whereabouts;
-    private final Proposal proposal;
+    private final SitePlaces places;
+    private final EndPlaces endPlaces;
     private final List<CopperLine> measuredLines;
     private final Map<String, Length> furthestTaps = new HashMap<>();
 
+    /** Tapped conductors whose drawn run is measured otherwise than drawn: distances along it tell no place. */
+    private final Set<String> outOfScale = new HashSet<>();
+
     Ends(SiteMetal metal, Proposal proposal) {
         this.metal = metal;
-        this.whereabouts = metal.whereabouts();
-        this.proposal = proposal;
+        this.places = metal.places();
+        this.endPlaces = new EndPlaces(metal.site(), places, proposal);
         this.measuredLines = metal.site().listPaths(CopperLine.class).stream()
                 .filter(line -> line.measured().isPresent())
                 .toList();
         proposal.conductors().stream()
                 .flatMap(conductor -> Stream.of(conductor.from(), conductor.to()))
                 .forEach(this::noteTap);
+        if (!measuredLines.isEmpty()) {
+            proposal.conductors().stream()
+                    .filter(conductor -> furthestTaps.containsKey(conductor.id()))
+                    .filter(conductor -> !measured(conductor).equals(drawn(conductor)))
+                    .forEach(conductor -> outOfScale.add(conductor.id()));
+        }
     }
 
     private void noteTap(End end) {
@@ -55,55 +67,30 @@ final class Ends {
         return Optional.of(end == conductor.from() ? line.get(0) : line.get(line.size() - 1));
     }
 
-    /** The place of an end; empty where it has several or is nowhere stated. */
+    /** The place of an end; empty where it has several, is nowhere stated, or only supposed. */
     Optional<Position> locate(End end) {
-        if (end instanceof End.AtService at) {
-            return only(whereabouts.connections(at.service(), at.connection()));
-        }
-        if (end instanceof End.AtElectrode at) {
-            return findEntrance(at.electrode())
-                    .or(() -> only(whereabouts.connections(at.electrode(), at.connection())));
-        }
-        if (end instanceof End.AtPlace at) {
-            return Optional.of(at.place());
-        }
-        if (end instanceof End.AtJoint at) {
-            return proposal.joints().stream()
-                    .filter(joint -> joint.id().equals(Optional.of(at.joint())))
-                    .flatMap(joint -> joint.place().stream())
-                    .findFirst();
-        }
-        return end instanceof End.OnPath on
-                ? on.distance().flatMap(distance -> whereabouts.findPlace(on.path(), distance))
-                : Optional.empty();
+        return endPlaces.find(end).filter(place -> isInScale(end));
     }
 
-    private static Optional<Position> only(List<Connection> connections) {
-        return connections.size() == 1 ? Optional.of(connections.get(0).position()) : Optional.empty();
-    }
-
-    private Optional<Position> findEntrance(String electrode) {
-        return metal.findElectrode(electrode)
-                .filter(WaterPipeElectrode.class::isInstance)
-                .flatMap(metal::findPathOf)
-                .flatMap(pipe -> whereabouts.findPlace(pipe, Length.ZERO));
+    private boolean isInScale(End end) {
+        return !(end instanceof End.OnConductor on && outOfScale.contains(on.conductor()));
     }
 
     /** Whether an end on some thing can be at a place: at one of its connections, or somewhere on its metal. */
     boolean liesAt(End end, Position at) {
         if (end instanceof End.AtService service) {
-            return anyAt(whereabouts.connections(service.service(), service.connection()), at);
+            return anyAt(places.connections(service.service(), service.connection()), at);
         }
         if (end instanceof End.AtElectrode electrode) {
-            return findEntrance(electrode.electrode())
+            return places.findEntrance(electrode.electrode())
                     .map(entrance -> CopperNodes.isSame(entrance, at))
-                    .orElseGet(() -> anyAt(whereabouts.connections(electrode.electrode(), electrode.connection()), at));
+                    .orElseGet(() -> anyAt(places.connections(electrode.electrode(), electrode.connection()), at));
         }
         return end instanceof End.OnPath on
                 && on.distance()
-                        .flatMap(distance -> whereabouts.findPlace(on.path(), distance))
+                        .flatMap(distance -> places.findPlace(on.path(), distance))
                         .map(landed -> CopperNodes.isSame(landed, at))
-                        .orElseGet(() -> whereabouts.isAt(on.path(), at) || isAtMemberOf(on.path(), at));
+                        .orElseGet(() -> metal.shape(on.path()).isAt(at) || isAtMemberOf(on.path(), at));
     }
 
     /** In-ground members are landing places of their frame, whether or not it carries. */
@@ -119,15 +106,32 @@ final class Ends {
 
     /** How far along a pipe or line the conductor lands: as stated, else where its drawn line ends. */
     Optional<Length> findDistance(ProposedConductor conductor, End.OnPath end) {
-        return end.distance()
-                .or(() -> find(conductor, end).flatMap(place -> whereabouts.findDistance(end.path(), place)));
+        return end.distance().or(() -> find(conductor, end).flatMap(place -> places.findDistance(end.path(), place)));
     }
 
     /** Straight distance between the two ends, where both are known. */
     Optional<Length> straightDistance(ProposedConductor conductor) {
-        Optional<Position> a = locate(conductor.from());
-        Optional<Position> b = locate(conductor.to());
-        return a.isPresent() && b.isPresent() ? Optional.of(whereabouts.distance(a.get(), b.get())) : Optional.empty();
+        return locate(conductor.from())
+                .flatMap(a -> locate(conductor.to()).map(b -> metal.site().distance(a, b)));
+    }
+
+    /** Likewise, supposing that what it taps runs straight too where nothing else is told of it. */
+    private Optional<Length> distanceIfStraight(ProposedConductor conductor) {
+        return locateIfStraight(conductor.from())
+                .flatMap(a -> locateIfStraight(conductor.to())
+                        .map(b -> metal.site().distance(a, b)));
+    }
+
+    private Optional<Position> locateIfStraight(End end) {
+        return endPlaces.findIfStraight(end).filter(place -> isInScale(end));
+    }
+
+    private Length drawn(ProposedConductor conductor) {
+        Length sum = Length.ZERO;
+        for (int i = 1; i < conductor.line().size(); i++) {
+            sum = sum.plus(metal.site().distance(conductor.line().get(i - 1), conductor.line().get(i)));
+        }
+        return sum;
     }
 
     /** Length of the stated line; along measured lines as measured. */
@@ -150,7 +154,7 @@ final class Ends {
                     .map(vertex -> new Position(line.line().level(), vertex.at(), vertex.height()))
                     .forEach(place -> findOnRun(a, b, place).ifPresent(along -> cuts.put(along, place)));
         }
-        cuts.put(whereabouts.distance(a, b), b);
+        cuts.put(metal.site().distance(a, b), b);
         Length sum = Length.ZERO;
         Position before = a;
         for (Position cut : cuts.values()) {
@@ -162,9 +166,9 @@ final class Ends {
 
     private Length measuredPiece(Position a, Position b) {
         return measuredLines.stream()
-                .flatMap(line -> MeasuredLine.find(line, whereabouts, a, b).stream())
+                .flatMap(line -> MeasuredLine.find(line, places, a, b).stream())
                 .findFirst()
-                .orElseGet(() -> whereabouts.distance(a, b));
+                .orElseGet(() -> metal.site().distance(a, b));
     }
 
     /** The tap on a conductor that lies furthest from its start; 0 where there is none. */
@@ -193,7 +197,7 @@ final class Ends {
             if (along.isPresent()) {
                 return along.map(before::plus);
             }
-            before = before.plus(whereabouts.distance(a, b));
+            before = before.plus(metal.site().distance(a, b));
         }
         return Optional.empty();
     }
@@ -221,7 +225,7 @@ final class Ends {
     /** Whatever it states: as measured with make-up, else the straight distance with make-up. */
     Optional<Length> unstatedLength(ProposedConductor conductor) {
         Optional<Length> run =
-                conductor.line().size() > 1 ? Optional.of(measured(conductor)) : straightDistance(conductor);
+                conductor.line().size() > 1 ? Optional.of(measured(conductor)) : distanceIfStraight(conductor);
         return run.map(length -> length.plus(makeUp(conductor)));
     }
 
@@ -233,7 +237,7 @@ final class Ends {
         if (conductor.line().size() > 1) {
             return LengthFrom.LINE;
         }
-        return straightDistance(conductor).isPresent() ? LengthFrom.ENDS : LengthFrom.NOTHING;
+        return distanceIfStraight(conductor).isPresent() ? LengthFrom.ENDS : LengthFrom.NOTHING;
     }
 
     private Length makeUp(ProposedConductor conductor) {

@@ -43,7 +43,8 @@ final class JointCheck {
                 stray.conductor(),
                 joint + " lists " + stray.conductor()
                         + ", but no end and no drawn line says that it comes there: it is not joined.",
-                "Let an end name the joint, or the conductor that it taps and where, or take " + stray.conductor()
-                        + " out of the joint.");
+                "Let the end that taps it say so, as {\"conductor\": \"" + stray.conductor()
+                        + "\", \"at\": 20}, or give the joint a place and " + stray.conductor()
+                        + " a line past it, or take " + stray.conductor() + " out of the joint.");
     }
 }

@@ -22,7 +22,8 @@ import org.jgrapht.alg.util.UnionFind;
  * What one joint joins. It states how copper is joined where ends meet; that it lists a conductor joins nothing by
  * itself, else a way through a footing could hide behind it. An end bears the joint out where it names the joint or its
  * place, or lands on something that lies at its place. Where one does, the joint also taps conductors that run by:
- * those whose drawn line passes its place, or, without a line or a place, the only one that can be meant.
+ * those whose drawn line passes its place, or, without a line or a place, the only one that can be meant: the one that
+ * ends elsewhere, where what ends at the joint has no other way to it.
  */
 final class JointMeeting {
     /** Stands for the joint among the ids of its conductors, which are never empty. */
@@ -31,6 +32,7 @@ final class JointMeeting {
     private final SiteMetal metal;
     private final Ends ends;
     private final CopperNodes copper;
+    private final JoinedByEnds joined;
     private final Optional<Node> node;
     private final Optional<Position> place;
     private final List<ProposedConductor> proposed = new ArrayList<>();
@@ -43,11 +45,13 @@ final class JointMeeting {
             SiteMetal metal,
             Ends ends,
             CopperNodes copper,
+            JoinedByEnds joined,
             ProposedJoint joint,
             Map<String, ProposedConductor> conductors) {
         this.metal = metal;
         this.ends = ends;
         this.copper = copper;
+        this.joined = joined;
         joint.conductors().stream().filter(conductors::containsKey).forEach(id -> proposed.add(conductors.get(id)));
         this.installed = metal.site().listPaths(InstalledConductor.class).stream()
                 .filter(path -> joint.conductors().contains(path.id()))
@@ -123,13 +127,7 @@ final class JointMeeting {
     }
 
     private Optional<String> findThing(End end) {
-        if (end instanceof End.AtElectrode at) {
-            return metal.findPathOf(metal.electrode(at.electrode())).or(() -> Optional.of(at.electrode()));
-        }
-        if (end instanceof End.AtService at) {
-            return Optional.of(at.service());
-        }
-        return end instanceof End.OnPath on ? Optional.of(on.path()) : Optional.empty();
+        return JoinedByEnds.findThing(metal, end);
     }
 
     private List<String> listApart() {
@@ -151,8 +149,11 @@ final class JointMeeting {
         }
         place.ifPresent(at -> tapWhatRunsBy(joint, at));
         List<String> apart = listApart();
-        if (countNamed() == 1 && stops.isEmpty() && apart.size() == 1) {
-            tapTheOnlyOne(joint, apart.get(0));
+        if (stops.isEmpty() && apart.size() == 1) {
+            boolean isMeant = countNamed() == 1 || !joined.isJoined(apart.get(0), joint);
+            if (isMeant) {
+                tapTheOnlyOne(joint, apart.get(0));
+            }
         }
     }
 
@@ -197,14 +198,17 @@ final class JointMeeting {
         }
         for (InstalledConductor conductor : installed) {
             if (!isAtJoint(conductor.id())) {
-                metal.whereabouts()
+                metal.places()
                         .findDistance(conductor.id(), at)
                         .ifPresent(along -> add(conductor.id(), new JointStop(joint, Where.BETWEEN, along)));
             }
         }
     }
 
-    /** Nothing else can be meant by a joint at which a single conductor ends. */
+    /**
+     * Nothing else can be meant by a joint at which a single conductor ends, or several that lead nowhere else. Where
+     * they do lead to it another way, as through a footing, the joint must not hide that way.
+     */
     private void tapTheOnlyOne(Node joint, String id) {
         boolean drawnElsewhere = place.isPresent()
                 && (installed.stream().anyMatch(conductor -> conductor.id().equals(id))

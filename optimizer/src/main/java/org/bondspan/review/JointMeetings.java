@@ -18,10 +18,11 @@ final class JointMeetings {
     record Stray(ProposedJoint joint, String conductor) {}
 
     JointMeetings(SiteMetal metal, Ends ends, CopperNodes copper, Proposal proposal) {
+        JoinedByEnds joined = new JoinedByEnds(metal, copper, proposal);
         Map<String, ProposedConductor> proposed = new LinkedHashMap<>();
         proposal.conductors().forEach(conductor -> proposed.putIfAbsent(conductor.id(), conductor));
         for (ProposedJoint joint : proposal.joints()) {
-            JointMeeting meeting = new JointMeeting(metal, ends, copper, joint, proposed);
+            JointMeeting meeting = new JointMeeting(metal, ends, copper, joined, joint, proposed);
             meeting.stops()
                     .forEach((conductor, stop) -> stops.computeIfAbsent(conductor, id -> new ArrayList<>())
                             .add(stop));

@@ -2,6 +2,7 @@ package org.bondspan.review;
 
 import java.util.Optional;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.SitePlaces;
 import org.bondspan.site.Position;
 import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
@@ -11,9 +12,9 @@ final class MeasuredLine {
     private MeasuredLine() {}
 
     /** Length of the run between two places of the line; empty where they do not both lie on it. */
-    static Optional<Length> find(CopperLine line, Whereabouts whereabouts, Position a, Position b) {
-        Optional<Length> from = whereabouts.findDistance(line.id(), a);
-        Optional<Length> to = whereabouts.findDistance(line.id(), b);
+    static Optional<Length> find(CopperLine line, SitePlaces places, Position a, Position b) {
+        Optional<Length> from = places.findDistance(line.id(), a);
+        Optional<Length> to = places.findDistance(line.id(), b);
         if (from.isEmpty() || to.isEmpty() || line.measured().isEmpty()) {
             return Optional.empty();
         }

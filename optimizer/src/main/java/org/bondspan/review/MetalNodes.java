@@ -52,7 +52,7 @@ final class MetalNodes {
         if (node.kind() == Kind.PATH || !(metal.electrode(electrode) instanceof WaterPipeElectrode)) {
             return node;
         }
-        List<Connection> meant = metal.whereabouts().connections(electrode, connection);
+        List<Connection> meant = metal.places().connections(electrode, connection);
         boolean tooFar = !meant.isEmpty() && meant.stream().allMatch(MetalNodes::isTooFarIn);
         return tooFar ? beyond(node, MediaThatMayCarry.FIVE_FEET) : node;
     }

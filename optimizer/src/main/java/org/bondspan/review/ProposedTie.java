@@ -100,13 +100,13 @@ final class ProposedTie {
     }
 
     private void landInstalled(InstalledConductor conductor, Position place, Node node) {
-        metal.whereabouts()
+        metal.places()
                 .findDistance(conductor.id(), place)
                 .ifPresent(along -> Span.touch(installed.at(conductor.id(), Optional.of(along)), node, List.of()));
     }
 
     private Node landing(String path, Position place) {
-        return landing(path, metal.whereabouts().findDistance(path, place));
+        return landing(path, metal.places().findDistance(path, place));
     }
 
     private void addConductor(ProposedConductor conductor, List<Offence> offences) {
@@ -154,7 +154,7 @@ final class ProposedTie {
             return installed.at(path, distance);
         }
         if (metal.path(path) instanceof CopperLine) {
-            return distance.flatMap(along -> metal.whereabouts().findPlace(path, along))
+            return distance.flatMap(along -> metal.places().findPlace(path, along))
                     .map(copper::place)
                     .orElseGet(() -> nodes.path(path));
         }

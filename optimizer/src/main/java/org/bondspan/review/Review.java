@@ -100,13 +100,14 @@ public final class Review {
     }
 
     private List<Offence> listUnrelied() {
-        SpareConductorCheck spares = new SpareConductorCheck(verdicts, requirements);
+        List<ConductorCheck> ofTie =
+                List.of(new SpareConductorCheck(verdicts, requirements), new LoopCheck(verdicts.tie(), jumpers));
         List<Offence> unrelied = new ArrayList<>(new IdleLinks(verdicts.tie(), jumpers).find(proposal));
         proposal.otherSite().ifPresent(name -> unrelied.add(ofOtherSite(name)));
         unrelied.addAll(new JointCheck(metal, verdicts.tie().joints()).find(proposal));
         for (ProposedConductor conductor : proposal.conductors()) {
             unrelied.addAll(offences(conductor));
-            spares.find(conductor).ifPresent(unrelied::add);
+            unrelied.addAll(find(ofTie, conductor));
             unrelied.addAll(find(looks, conductor));
         }
         return unrelied;

@@ -9,6 +9,7 @@ import org.bondspan.code.Carrier;
 import org.bondspan.code.GroundingElectrodeSystem;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.code.Qualification;
+import org.bondspan.code.SitePlaces;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Electrode.ConcreteEncased;
@@ -25,7 +26,8 @@ final class SiteMetal {
     private final Site site;
     private final GroundingElectrodeSystem system;
     private final MediaThatMayCarry media;
-    private final Whereabouts whereabouts;
+    private final SitePlaces places;
+    private final Map<String, Shape> shapes = new HashMap<>();
     private final Map<String, SitePath> paths = new HashMap<>();
     private final Map<String, Electrode> electrodes = new HashMap<>();
     private final Map<String, Carrier> carriers = new HashMap<>();
@@ -36,12 +38,16 @@ final class SiteMetal {
         this.site = site;
         this.system = GroundingElectrodeSystem.of(site);
         this.media = MediaThatMayCarry.of(site);
-        this.whereabouts = new Whereabouts(site);
-        site.paths().forEach(path -> paths.put(path.id(), path));
+        this.places = new SitePlaces(site);
+        site.paths().forEach(path -> {
+            paths.put(path.id(), path);
+            shapes.put(path.id(), Shape.of(path));
+        });
         site.electrodes().forEach(electrode -> electrodes.put(electrode.id(), electrode));
         media.carriers().forEach(carrier -> {
-            carriers.put(carrier.path().id(), carrier);
-            whereabouts.addPlaces(carrier.path().id(), landingPlaces(carrier));
+            String id = carrier.path().id();
+            carriers.put(id, carrier);
+            shapes.put(id, shape(id).with(landingPlaces(carrier)));
         });
     }
 
@@ -68,8 +74,14 @@ final class SiteMetal {
         return media;
     }
 
-    Whereabouts whereabouts() {
-        return whereabouts;
+    /** Where its things are. */
+    SitePlaces places() {
+        return places;
+    }
+
+    /** A path with all places at which it can be landed on. */
+    Shape shape(String path) {
+        return Optional.ofNullable(shapes.get(path)).orElseThrow(() -> new IllegalArgumentException("no path " + path));
     }
 
     SitePath path(String id) {
@@ -91,7 +103,7 @@ final class SiteMetal {
     /** Places at which an installed conductor meets the metal of a path. */
     Set<Position> meetings(String conductor, String path) {
         return meetings.computeIfAbsent(conductor, ignored -> new HashMap<>())
-                .computeIfAbsent(path, id -> whereabouts.shape(conductor).meet(whereabouts.shape(id)));
+                .computeIfAbsent(path, id -> shape(conductor).meet(shape(id)));
     }
 
     /** The ring of that path, if it carries. */

@@ -10,7 +10,7 @@ import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.review.Node.Kind;
 
 /** 250.66: a conductor that nothing relies on, and that is too small for anything that it lands on. */
-final class SpareConductorCheck {
+final class SpareConductorCheck implements ConductorCheck {
     private final PairVerdicts verdicts;
     private final Requirements requirements;
 
@@ -19,7 +19,8 @@ final class SpareConductorCheck {
         this.requirements = requirements;
     }
 
-    Optional<Offence> find(ProposedConductor conductor) {
+    @Override
+    public Optional<Offence> find(ProposedConductor conductor) {
         Optional<Requirement> ofJumper = requirements.findOfJumper(conductor);
         if (ofJumper.isPresent()) {
             return ofJumper.filter(need -> !conductor.size().isAtLeast(need.size()))

@@ -59,7 +59,7 @@ public final class ReviewProposal {
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
     }
 
-    /** Also the runs that nobody stated, and those stated too short. */
+    /** Also the runs that nobody stated, those stated too short, and those of which nothing is known. */
     private static List<String> listNotChecked(List<JudgedConductor> conductors) {
         List<String> list = new ArrayList<>(StandingCautions.NOT_CHECKED);
         list.addAll(name(
@@ -70,6 +70,10 @@ public final class ReviewProposal {
                 conductors,
                 LengthFrom.NEEDED,
                 "Lengths stated below what line, ends or taps need, reckoned with what these need: "));
+        list.addAll(name(
+                conductors,
+                LengthFrom.NOTHING,
+                "Lengths that nothing tells, for want of a length, a line, or ends whose places are known: "));
         return list;
     }
 

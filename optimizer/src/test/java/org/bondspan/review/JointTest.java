@@ -105,6 +105,41 @@ class JointTest {
         }
     }
 
+    /** Two conductors end at the joint, lead nowhere else, and a third one is listed that nobody drew: they tap it. */
+    @Test
+    void twoTapsAtOneJointTapTheConductorThatEndsElsewhere() {
+        String taps = "D 6 AWG J:J1 > R1\nE 6 AWG J:J1 > R2\njoint J1 exothermic A D E";
+        Judged judged = Judged.of(SITE, "A 4 AWG S > C\n" + taps);
+        assertThat(judged.violations()).isEmpty();
+        assertThat(judged.cautions()).isEmpty();
+        assertThat(judged.way("S", "R2")).isEqualTo("A > E, thinnest E");
+    }
+
+    @Test
+    void tapsAtTwoJointsOfOneConductorAreBothTapped() {
+        Judged judged = Judged.of(SITE, """
+                A 4 AWG S > C
+                D 6 AWG J:J1 > R1
+                E 6 AWG J:J2 > R2
+                joint J1 exothermic A D
+                joint J2 exothermic A E""");
+        assertThat(judged.violations()).isEmpty();
+        assertThat(judged.cautions()).isEmpty();
+    }
+
+    /** The footing joins them too: the joint may be a splice of B and D alone, and hides no way through the footing. */
+    @Test
+    void aJointThatIsReachedThroughAFootingTapsNothing() {
+        Judged judged = Judged.of(SITE, RODS + """
+                A 4 AWG S > C
+                B 4 AWG J:J1 > C
+                D 6 AWG J:J1 > R1
+                joint J1 exothermic A B D""");
+        assertThat(judged.violations()).containsExactly("250.53(C) C");
+        assertThat(judged.cautions()).containsExactly("250.64(C) A");
+        assertThat(judged.message("250.64(C)")).contains("{\"conductor\": \"A\", \"at\": 20}", "a place", "a line");
+    }
+
     @Test
     void whatIsDrawnElsewhereIsNotTapped() {
         String unbroken = conductor("A", "4", S, C, "[0,0] [20,0]");

@@ -1,8 +1,12 @@
 package org.bondspan.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.stream.Collectors;
+import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.ProposalReader;
 import org.bondspan.io.ReviewWriter;
@@ -146,6 +150,68 @@ class LengthTest {
                 review(PLAIN, "A 6 AWG S > R1 length 1\nB 6 AWG R1 > R2 length 8\nD 6 AWG S > A~90 length 99");
         assertThat(outcome.conductors().get(0).length().orElseThrow())
                 .isEqualTo(Length.of(new BigDecimal(90), LengthUnit.FOOT));
+    }
+
+    /**
+     * S lies at (0, 0), R1 at (60, 0), R2 at (60, 8). A tap at 30 ft on a straight run is at (30, 0): 30 ft and 8 ft.
+     */
+    private static String lengths(String draft) {
+        return review(PLAIN, draft).conductors().stream()
+                .map(conductor -> conductor.id() + " "
+                        + conductor
+                                .length()
+                                .map(length -> length.in(LengthUnit.FOOT)
+                                        .setScale(2, RoundingMode.HALF_UP)
+                                        .toPlainString())
+                                .orElse("-")
+                        + " " + conductor.lengthFrom())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** 31.05 ft is the hypotenuse over 30 ft and 8 ft. */
+    @Test
+    void aConductorThatBeginsAtATapIsMeasuredFromThere() {
+        assertThat(lengths("A 6 AWG (0,0) > (60,0) line\nB 6 AWG A~30 > R2")).isEqualTo("A 60.00 LINE; B 31.05 ENDS");
+        assertThat(lengths("A 6 AWG S > R1\nB 6 AWG A~30 > R2")).isEqualTo("A 60.00 ENDS; B 31.05 ENDS");
+        // A tap on the tap, halfway up it: at (45, 4); to (60, 8) it is as far again.
+        assertThat(lengths("A 6 AWG S > R1\nB 6 AWG A~30 > R2\nC 6 AWG B~15.524 > R2"))
+                .isEqualTo("A 60.00 ENDS; B 31.05 ENDS; C 15.52 ENDS");
+    }
+
+    /** It may run anywhere: 70 ft between ends 60 ft apart, or a tap further on than those. */
+    @Test
+    void aTapOnWhatIsNeitherDrawnNorStraightTellsNoPlace() {
+        assertThat(lengths("A 6 AWG S > R1 length 70\nB 6 AWG A~30 > R2")).isEqualTo("A 70.00 STATED; B - NOTHING");
+        assertThat(lengths("A 6 AWG S > R1\nB 6 AWG A~61 > R2")).isEqualTo("A 60.00 ENDS; B - NOTHING");
+        ReviewOutcome outcome = review(PLAIN, "A 6 AWG S > R1 length 70\nB 6 AWG A~30 > R2\nC 6 AWG B~3 > R2");
+        assertThat(outcome.unknownLengths()).containsExactly("B", "C");
+        assertThat(outcome.notChecked())
+                .contains(
+                        "Lengths that nothing tells, for want of a length, a line, or ends whose places are known: B, C.");
+        assertThat(ReviewText.of(outcome).replaceAll("\\s+", " "))
+                .contains("Its copper is not known: no length, no line and no ends tell how long B, C are.");
+    }
+
+    /** Drawn over 50 ft that the tape measured as 20 ft: nobody knows where 10 ft by the tape are. */
+    @Test
+    void aTapOnARunThatIsMeasuredOtherwiseThanDrawnTellsNoPlace() {
+        ReviewOutcome outcome =
+                review(SHORT, "A 6 AWG (0,0) > (50,0) line\nB 6 AWG A~10 > R2\nC 6 AWG A~10 > R1 length 9");
+        assertThat(outcome.unknownLengths()).containsExactly("B");
+        assertThat(outcome.findings())
+                .extracting(Finding::rule, Finding::subject)
+                .doesNotContain(tuple("length", "C"));
+    }
+
+    /** Nobody drew A: a stated length of B is no contradiction to where A might run. */
+    @Test
+    void aSupposedPlaceContradictsNoStatedLength() {
+        assertThat(Judged.of(PLAIN, "A 6 AWG S > R1\nB 6 AWG A~30 > R2 length 20")
+                        .cautions())
+                .isEmpty();
+        assertThat(Judged.of(PLAIN, "A 6 AWG (0,0) > (60,0) line\nB 6 AWG A~30 > R2 length 20")
+                        .cautions())
+                .containsExactly("length B");
     }
 
     /** The longest conductor of the answer of route, edited, its line kept: the copper is that of the answer. */

@@ -57,6 +57,11 @@ public record ReviewOutcome(
         return listReckoned(LengthFrom.NEEDED);
     }
 
+    /** Ids of the copper conductors whose length nothing tells: without it the copper is not known. */
+    public List<String> unknownLengths() {
+        return listReckoned(LengthFrom.NOTHING);
+    }
+
     private List<String> listReckoned(LengthFrom from) {
         return conductors.stream()
                 .filter(conductor -> conductor.lengthFrom() == from)

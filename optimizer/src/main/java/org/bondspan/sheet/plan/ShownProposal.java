@@ -1,16 +1,16 @@
 package org.bondspan.sheet.plan;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.bondspan.code.EndPlaces;
 import org.bondspan.code.GroundingElectrodeSystem;
-import org.bondspan.code.LineLengths;
 import org.bondspan.code.Obligation;
 import org.bondspan.code.Qualification;
+import org.bondspan.code.SitePlaces;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.JudgedConductor;
@@ -21,16 +21,10 @@ import org.bondspan.layout.Proposal.ProposedJoint;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.State;
-import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
-import org.bondspan.site.Line;
-import org.bondspan.site.LineVertex;
 import org.bondspan.site.Material;
 import org.bondspan.site.Position;
-import org.bondspan.site.Service;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath;
-import org.bondspan.site.SitePath.WaterPiping;
 import org.bondspan.units.Length;
 import org.bondspan.units.Numbers;
 
@@ -42,12 +36,12 @@ import org.bondspan.units.Numbers;
 final class ShownProposal {
     private final Site site;
     private final Proposal proposal;
-    private final Map<String, ProposedConductor> conductors = new HashMap<>();
+    private final EndPlaces ends;
 
     private ShownProposal(Site site, Proposal proposal) {
         this.site = site;
         this.proposal = proposal;
-        proposal.conductors().forEach(conductor -> conductors.put(conductor.id(), conductor));
+        this.ends = new EndPlaces(site, new SitePlaces(site), proposal);
     }
 
     static Shown of(Site site, Proposal proposal, ReviewOutcome outcome) {
@@ -90,74 +84,9 @@ final class ShownProposal {
             return conductor.line();
         }
         List<Position> places = new ArrayList<>();
-        findPlace(conductor.from()).ifPresent(places::add);
-        findPlace(conductor.to()).ifPresent(places::add);
+        ends.list(conductor.from()).stream().findFirst().ifPresent(places::add);
+        ends.list(conductor.to()).stream().findFirst().ifPresent(places::add);
         return places;
-    }
-
-    private Optional<Position> findPlace(End end) {
-        if (end instanceof End.AtService at) {
-            return site.services().stream()
-                    .filter(service -> service.id().equals(at.service()))
-                    .findFirst()
-                    .map(Service::connections)
-                    .flatMap(all -> findConnection(all, at.connection()));
-        }
-        if (end instanceof End.AtElectrode at) {
-            return site.electrodes().stream()
-                    .filter(electrode -> electrode.id().equals(at.electrode()))
-                    .findFirst()
-                    .map(Electrode::connections)
-                    .flatMap(all -> findConnection(all, at.connection()))
-                    .or(() -> findEntrance(at.electrode()));
-        }
-        if (end instanceof End.OnPath on) {
-            return on.distance().flatMap(distance -> findLine(on.path()).map(line -> along(line, distance)));
-        }
-        if (end instanceof End.OnConductor on) {
-            return findPlace(on);
-        }
-        if (end instanceof End.AtJoint at) {
-            return proposal.joints().stream()
-                    .filter(joint -> joint.id().equals(Optional.of(at.joint())))
-                    .findFirst()
-                    .flatMap(ProposedJoint::place);
-        }
-        return Optional.of(((End.AtPlace) end).place());
-    }
-
-    private static Optional<Position> findConnection(List<Connection> all, Optional<String> named) {
-        return all.stream()
-                .filter(connection -> named.isEmpty() || connection.id().equals(named))
-                .findFirst()
-                .map(Connection::position);
-    }
-
-    private Optional<Position> findEntrance(String electrode) {
-        return site.listPaths(WaterPiping.class).stream()
-                .filter(pipe -> pipe.electrode().equals(Optional.of(electrode)))
-                .findFirst()
-                .map(pipe -> along(pipe.line(), Length.ZERO));
-    }
-
-    private Optional<Line> findLine(String path) {
-        return site.paths().stream()
-                .filter(candidate -> candidate.id().equals(path))
-                .findFirst()
-                .flatMap(SitePath::findLine);
-    }
-
-    private static Position along(Line line, Length distance) {
-        LineVertex place = LineLengths.placeAt(line, distance);
-        return new Position(line.level(), place.at(), place.height());
-    }
-
-    /** So far along a conductor as drawn. Taps close no circle: the reader has checked. */
-    private Optional<Position> findPlace(End.OnConductor on) {
-        return Optional.ofNullable(conductors.get(on.conductor()))
-                .map(this::line)
-                .filter(line -> !line.isEmpty())
-                .map(line -> PositionAlong.of(site, line, on.at()));
     }
 
     private Stream<Shown.Meeting> meeting(ProposedJoint joint) {
