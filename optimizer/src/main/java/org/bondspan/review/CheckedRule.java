@@ -25,6 +25,10 @@ public enum CheckedRule {
     CONDUCTOR_TOO_SMALL(Rule.CONDUCTOR_SIZE, "every conductor has the size that it needs"),
     SIDE_BY_SIDE(Rule.NO_PARALLEL, "no smaller conductors run side by side in place of one"),
     ALUMINUM_PLACES(Rule.ALUMINUM_PLACES, "aluminum is not buried and does not end outdoors within 18 in of the earth"),
+    ALUMINUM_BELOW(
+            Rule.ALUMINUM_PLACES,
+            "aluminum below the lowest floor does not lie bare against earth or masonry",
+            Severity.CAUTION),
     UNPROTECTED(Rule.PROTECTION, "smaller than 6 AWG runs in raceway; larger does so where it is exposed to damage"),
     MECHANICAL_JOINT(Rule.UNBROKEN, "no mechanical joint in a grounding electrode conductor"),
     RACEWAY_NOT_BONDED(Rule.RACEWAY_BOND, "a ferrous raceway is bonded to its conductor at both ends"),

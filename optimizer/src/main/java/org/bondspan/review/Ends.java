@@ -72,6 +72,12 @@ final class Ends {
         return endPlaces.find(end).filter(place -> isInScale(end));
     }
 
+    /** The places that an end of the conductor can mean: as drawn, else as named; none where it is only supposed. */
+    List<Position> list(ProposedConductor conductor, End end) {
+        boolean isSure = !conductor.line().isEmpty() || end instanceof End.OnConductor;
+        return isSure ? find(conductor, end).map(List::of).orElse(List.of()) : endPlaces.list(end);
+    }
+
     private boolean isInScale(End end) {
         return !(end instanceof End.OnConductor on && outOfScale.contains(on.conductor()));
     }

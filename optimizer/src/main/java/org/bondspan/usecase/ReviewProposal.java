@@ -3,12 +3,16 @@ package org.bondspan.usecase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
+import org.bondspan.layout.Proposal.Enclosure;
+import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.review.Review;
 import org.bondspan.review.Reviewer;
@@ -46,7 +50,7 @@ public final class ReviewProposal {
         return new ReviewOutcome(
                 !Finding.anyViolation(findings),
                 findings,
-                listNotChecked(conductors),
+                listNotChecked(proposal, conductors),
                 findCopper(conductors),
                 least,
                 site.lengthUnit(),
@@ -59,30 +63,40 @@ public final class ReviewProposal {
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
     }
 
-    /** Also the runs that nobody stated, those stated too short, and those of which nothing is known. */
-    private static List<String> listNotChecked(List<JudgedConductor> conductors) {
+    /** Also what the proposal leaves open: bare aluminum, and runs not stated, stated too short, or not known at all. */
+    private static List<String> listNotChecked(Proposal proposal, List<JudgedConductor> conductors) {
         List<String> list = new ArrayList<>(StandingCautions.NOT_CHECKED);
-        list.addAll(name(
-                conductors,
-                LengthFrom.ENDS,
-                "Runs of conductors that state neither length nor line, reckoned straight from end to end: "));
-        list.addAll(name(
-                conductors,
-                LengthFrom.NEEDED,
-                "Lengths stated below what line, ends or taps need, reckoned with what these need: "));
-        list.addAll(name(
-                conductors,
-                LengthFrom.NOTHING,
-                "Lengths that nothing tells, for want of a length, a line, or ends whose places are known: "));
+        Stream<String> aluminum = proposal.conductors().stream()
+                .filter(conductor -> conductor.material() == Material.ALUMINUM)
+                .filter(conductor -> conductor.enclosure() == Enclosure.NONE)
+                .map(ProposedConductor::id);
+        name("Whether aluminum lies bare against earth or masonry, 250.64(A): ", aluminum, list);
+        name(
+                "Runs of conductors that state neither length nor line, reckoned straight from end to end: ",
+                reckoned(conductors, LengthFrom.ENDS),
+                list);
+        name(
+                "Lengths stated below what line, ends or taps need, reckoned with what these need: ",
+                reckoned(conductors, LengthFrom.NEEDED),
+                list);
+        name(
+                "Lengths that nothing tells, for want of a length, a line, or ends whose places are known: ",
+                reckoned(conductors, LengthFrom.NOTHING),
+                list);
         return list;
     }
 
-    private static List<String> name(List<JudgedConductor> conductors, LengthFrom from, String words) {
-        List<String> ids = conductors.stream()
+    private static Stream<String> reckoned(List<JudgedConductor> conductors, LengthFrom from) {
+        return conductors.stream()
                 .filter(conductor -> conductor.lengthFrom() == from)
-                .map(JudgedConductor::id)
-                .toList();
-        return ids.isEmpty() ? List.of() : List.of(words + String.join(", ", ids) + ".");
+                .map(JudgedConductor::id);
+    }
+
+    private static void name(String words, Stream<String> conductors, List<String> list) {
+        String ids = conductors.collect(Collectors.joining(", "));
+        if (!ids.isEmpty()) {
+            list.add(words + ids + ".");
+        }
     }
 
     /** Copper conductors only; empty when the length of one of them is not known. */

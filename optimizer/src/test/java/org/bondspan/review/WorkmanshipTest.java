@@ -10,6 +10,7 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
+import org.bondspan.usecase.ReviewProposal;
 import org.bondspan.usecase.Sites;
 import org.junit.jupiter.api.Test;
 
@@ -74,6 +75,41 @@ class WorkmanshipTest {
                 .containsExactly("250.64(A) B");
         assertThat(Judged.of(SITE, with("B 6 AWG L > M aluminum")).violations()).isEmpty();
         assertThat(Judged.of(SITE, with("B 6 AWG L > M outdoors")).violations()).isEmpty();
+    }
+
+    /** Below the only floor there is earth or masonry; in raceway it lies against neither. */
+    @Test
+    void aluminumBelowTheLowestFloorIsAskedAbout() {
+        String site = SITE.replace("\"height\": 1.5", "\"height\": -1");
+        assertThat(Judged.of(site, with("A 6 AWG S > L aluminum")).cautions()).containsExactly("250.64(A) A");
+        assertThat(Judged.of(site, with("A 6 AWG S > L aluminum raceway")).cautions())
+                .isEmpty();
+        assertThat(Judged.of(site, with("A 6 AWG S > L")).cautions()).isEmpty();
+        assertThat(Judged.of(SITE, with("A 6 AWG S > L aluminum")).cautions()).isEmpty();
+        assertThat(Judged.of(SITE, TIE + "D 6 AWG (0,5,-1) > (9,5,-1) aluminum line")
+                        .cautions())
+                .containsExactly("250.64(A) D");
+    }
+
+    /** Nobody says at which; at either it is too low. */
+    @Test
+    void aluminumEndsTooLowAtAnyOfSeveralConnections() {
+        String two = SITE.replace("{\"at\": [30, 40], \"height\": 0}", """
+                {"at": [30, 40], "height": 0}, {"at": [30, 38], "height": %s}""");
+        String aluminum = with("B 6 AWG L > M aluminum outdoors");
+        assertThat(Judged.of(two.formatted("1"), aluminum).violations()).containsExactly("250.64(A) B");
+        assertThat(Judged.of(two.formatted("2"), aluminum).violations()).isEmpty();
+    }
+
+    /** No field of a proposal tells it. */
+    @Test
+    void whetherAluminumIsBareAgainstMasonryIsNotChecked() {
+        Site site = SiteReader.parse(SITE, "test.site.json");
+        String aluminum = with("A 6 AWG S > L aluminum");
+        assertThat(ReviewProposal.of(site, Draft.of(site, aluminum)).notChecked())
+                .contains("Whether aluminum lies bare against earth or masonry, 250.64(A): A.");
+        assertThat(ReviewProposal.of(site, Draft.of(site, TIE)).notChecked())
+                .noneMatch(line -> line.contains("250.64(A)"));
     }
 
     private static final String JOINED = """
