@@ -1,6 +1,7 @@
 package org.bondspan.report;
 
 import java.util.List;
+import org.bondspan.finding.Finding;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.SiteCheck;
@@ -51,7 +52,7 @@ public final class CheckText {
 
     private void verdict() {
         page.line(0, "");
-        long violations = SharedSections.violations(check.findings());
+        long violations = Finding.countViolations(check.findings());
         String connect = check.wanted().isEmpty()
                 ? "Nothing is to be connected."
                 : "To be connected: " + String.join("; ", check.wanted()) + ".";

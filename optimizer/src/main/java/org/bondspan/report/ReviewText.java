@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.finding.Finding;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
 import org.bondspan.layout.LengthFrom;
@@ -51,7 +52,7 @@ public final class ReviewText {
         if (outcome.complies()) {
             page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + comparison());
         } else {
-            long violations = SharedSections.violations(outcome.findings());
+            long violations = Finding.countViolations(outcome.findings());
             page.item(
                     Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend. " + comparison());
         }

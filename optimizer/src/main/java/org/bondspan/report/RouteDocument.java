@@ -17,11 +17,11 @@ import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.layout.Objective;
 import org.bondspan.layout.Protection;
-import org.bondspan.layout.Status;
 import org.bondspan.report.document.Document;
 import org.bondspan.report.document.Part;
 import org.bondspan.sheet.PlanFigure;
 import org.bondspan.sheet.SheetContent;
+import org.bondspan.sheet.Verdict;
 import org.bondspan.sheet.table.Schedule;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Level;
@@ -60,7 +60,7 @@ public final class RouteDocument {
     }
 
     private void write() {
-        parts.add(new Part.Verdict(verdict()));
+        parts.add(new Part.Verdict(Verdict.of(layout, "Findings")));
         if (!content.site().note().isEmpty()) {
             parts.add(new Part.Paragraph(content.site().note()));
         }
@@ -78,36 +78,6 @@ public final class RouteDocument {
         new TakeOffTables(takeOff).list().forEach(this::table);
         findings();
         closing();
-    }
-
-    private String verdict() {
-        String verdict = switch (layout.status()) {
-            case LEAST -> least();
-            case BEST_FOUND ->
-                "Best found, not proven least: " + amounts() + ", at most " + Numbers.print(layout.gapPercent())
-                        + " % above the least.";
-            case IMPOSSIBLE -> "Impossible: the site as drawn gives no lawful way to all that must be connected.";
-        };
-        long violations = SharedSections.violations(layout.findings());
-        String toMend = SharedSections.count(violations, "violation") + " to mend, see Findings.";
-        if (violations == 0) {
-            return verdict;
-        }
-        return layout.status() == Status.IMPOSSIBLE ? verdict + " " + toMend : "Violates: " + toMend + " " + verdict;
-    }
-
-    private String least() {
-        return layout.conductors().isEmpty()
-                ? "No copper: nothing is drawn that a conductor would have to connect."
-                : (layout.cost().isPresent() ? "Least cost" : "Least copper") + ", proven: " + amounts() + ".";
-    }
-
-    private String amounts() {
-        Copper copper = layout.copper().orElseThrow();
-        String cost = layout.cost()
-                .map(each -> Numbers.print(each.total(), each.currency()) + ", ")
-                .orElse("");
-        return cost + Numbers.print(copper.length(), unit) + ", " + Numbers.print(copper.weight(), unit);
     }
 
     private void copper() {

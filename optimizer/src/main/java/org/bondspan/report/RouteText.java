@@ -3,6 +3,7 @@ package org.bondspan.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.finding.Finding;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
@@ -70,7 +71,7 @@ public final class RouteText {
 
     private void verdict() {
         page.line(0, "");
-        long violations = SharedSections.violations(layout.findings());
+        long violations = Finding.countViolations(layout.findings());
         if (violations > 0 && layout.status() != Status.IMPOSSIBLE) {
             page.item(Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend, see FINDINGS.");
         }

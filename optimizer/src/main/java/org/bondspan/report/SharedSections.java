@@ -85,12 +85,6 @@ final class SharedSections {
         return number + " " + thing + (number == 1 ? "" : "s");
     }
 
-    static long violations(List<Finding> findings) {
-        return findings.stream()
-                .filter(finding -> finding.severity() == Severity.VIOLATION)
-                .count();
-    }
-
     private static Tone tone(Severity severity) {
         return switch (severity) {
             case VIOLATION -> Tone.BAD;

@@ -29,8 +29,7 @@ final class AluminumCheck implements ConductorCheck {
     AluminumCheck(SiteMetal metal, Ends ends) {
         this.ends = ends;
         this.site = metal.site();
-        this.earth = floors()
-                .min(Comparator.comparing(floor -> floor.distanceTo(Length.ZERO)))
+        this.earth = floors().min(Comparator.comparing(floor -> floor.distanceTo(Length.ZERO)))
                 .orElse(Length.ZERO);
         this.lowest = floors().min(Comparator.naturalOrder()).orElse(Length.ZERO);
     }

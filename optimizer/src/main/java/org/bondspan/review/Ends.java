@@ -124,8 +124,8 @@ final class Ends {
     /** Likewise, supposing that what it taps runs straight too where nothing else is told of it. */
     private Optional<Length> distanceIfStraight(ProposedConductor conductor) {
         return locateIfStraight(conductor.from())
-                .flatMap(a -> locateIfStraight(conductor.to())
-                        .map(b -> metal.site().distance(a, b)));
+                .flatMap(a ->
+                        locateIfStraight(conductor.to()).map(b -> metal.site().distance(a, b)));
     }
 
     private Optional<Position> locateIfStraight(End end) {
@@ -135,7 +135,8 @@ final class Ends {
     private Length drawn(ProposedConductor conductor) {
         Length sum = Length.ZERO;
         for (int i = 1; i < conductor.line().size(); i++) {
-            sum = sum.plus(metal.site().distance(conductor.line().get(i - 1), conductor.line().get(i)));
+            sum = sum.plus(metal.site()
+                    .distance(conductor.line().get(i - 1), conductor.line().get(i)));
         }
         return sum;
     }

@@ -12,7 +12,6 @@ import org.bondspan.sheet.out.Drawing;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.LevelPicture;
 import org.bondspan.sheet.plan.Picture;
-import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.sheet.table.Block;
 import org.bondspan.sheet.table.Flow;
 import org.bondspan.sheet.table.Schedule;
@@ -65,6 +64,7 @@ public final class PlanFigure implements Drawing {
     private List<Block> right(SchedulePainter painter) {
         List<Schedule> chosen = new ArrayList<>(schedules.figures());
         chosen.add(Schedules.numbered(views.numbered()));
+        chosen.add(schedules.lettering(chosen));
         return chosen.stream()
                 .filter(schedule -> !schedule.rows().isEmpty())
                 .map(painter::block)
@@ -119,7 +119,7 @@ public final class PlanFigure implements Drawing {
     }
 
     private void paintViews(Graphics2D g) {
-        views.paint(g, Typeface.fitted(Typeface.printable(title()), 1.25 * SIZE, WIDTH / 2));
+        views.paint(g, title());
     }
 
     /** The plan with its details; its legend and tables. */

@@ -68,19 +68,14 @@ final class Schedules {
     }
 
     /** Says that some characters are not printed, where that is so. */
-    private Schedule lettering(List<Schedule> schedules) {
+    Schedule lettering(List<Schedule> schedules) {
         Stream<String> cells =
                 schedules.stream().flatMap(each -> each.rows().stream().flatMap(List::stream));
         Stream<String> notes = picture.notes().stream().flatMap(note -> note.lines().stream());
         Stream<String> titles = Stream.of(site.name(), site.adoption(), level);
         boolean isLacking =
                 Stream.of(titles, notes, cells).flatMap(words -> words).anyMatch(Typeface::lacksSomeOf);
-        return new Schedule(
-                "Lettering",
-                List.of("~"),
-                isLacking
-                        ? List.of(List.of("Characters that the face of this sheet lacks stand as question marks."))
-                        : List.of());
+        return new Schedule("Lettering", List.of("~"), isLacking ? List.of(List.of(Typeface.LACKING)) : List.of());
     }
 
     /** What a figure shows of them. */

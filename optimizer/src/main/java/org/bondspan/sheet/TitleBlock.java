@@ -6,14 +6,11 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import org.bondspan.layout.Copper;
 import org.bondspan.layout.Layout;
-import org.bondspan.layout.Status;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.Tint;
 import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.sheet.table.Wrap;
-import org.bondspan.units.Numbers;
 
 /**
  * The strip at the right edge of a sheet: what it shows of which site, under which edition, with blanks that people
@@ -48,34 +45,17 @@ final class TitleBlock {
         words(
                 g,
                 "ADOPTION",
-                content.site().adoption().isEmpty()
+                content.site().adoption().isBlank()
                         ? "not stated"
                         : content.site().adoption(),
                 size);
-        words(g, "ANSWER", verdict(layout), size);
+        words(g, "ANSWER", Verdict.of(layout, "keynotes"), size);
         words(
                 g,
                 "STATUS",
                 "Design aid, not for construction until reviewed and signed by a licensed professional",
                 size);
         blanks(g, number);
-    }
-
-    private static String verdict(Layout layout) {
-        if (layout.status() == Status.IMPOSSIBLE) {
-            return "Impossible as drawn, see keynotes";
-        }
-        Copper copper = layout.copper().orElseThrow();
-        String amounts = Numbers.print(copper.length(), layout.lengthUnit()) + ", "
-                + Numbers.print(copper.weight(), layout.lengthUnit());
-        String cost = layout.cost()
-                .map(each -> Numbers.print(each.total(), each.currency()) + ", ")
-                .orElse("");
-        String least = layout.cost().isPresent() ? "Least cost" : "Least copper";
-        return layout.status() == Status.LEAST
-                ? least + ", proven: " + cost + amounts
-                : "Best found, not proven least: " + cost + amounts + ", at most " + Numbers.print(layout.gapPercent())
-                        + " % above";
     }
 
     private void words(Graphics2D g, String heading, String words, double letters) {

@@ -15,23 +15,32 @@ import org.bondspan.units.LengthUnit;
 /** What stands below a view: its title, its scale in words, a graphic scale that survives reduction, north. */
 record ViewTitle(String title, DrawingScale scale, LengthUnit unit, double size) {
     private static final double LONGEST_BAR = 190;
+    private static final double GAP = 30;
+
+    /** What a bar and the north take beside the title, in sizes of letters. */
+    private static final double BESIDE = 17;
+
+    /** A title has this much room even where nothing is left beside it, in sizes of letters. */
+    private static final double LEAST_TITLE = 12;
 
     /** Height that it takes below the view. */
     double height() {
         return 4.2 * size;
     }
 
-    /** Paints it with its upper left corner there, in so much width. */
+    /** Paints it with its upper left corner there, in so much width; a title too long for it is cut. */
     void paint(Graphics2D g, double x, double y, double width) {
         g.setColor(Palette.LIGHT.of(Tint.INK));
         double letters = 1.4 * size;
-        double words = Math.max(Typeface.width(title, letters), Typeface.width("SCALE  " + scale.words(), size));
-        Typeface.draw(g, title, x, y + letters * 1.1, letters);
+        double room = Math.max(LEAST_TITLE * size, width - GAP - BESIDE * size);
+        String shown = Typeface.fitted(Typeface.printable(title), letters, room);
+        double words = Math.max(Typeface.width(shown, letters), Typeface.width("SCALE  " + scale.words(), size));
+        Typeface.draw(g, shown, x, y + letters * 1.1, letters);
         g.setStroke(new BasicStroke(1.2f));
         g.draw(new Line2D.Double(x, y + letters * 1.45, x + words, y + letters * 1.45));
         Typeface.draw(g, "SCALE  " + scale.words(), x, y + letters * 1.45 + 1.25 * size, size);
-        double bar = x + words + 30;
-        double end = bar(g, bar, y + letters, Math.min(LONGEST_BAR, width - words - 30 - 11 * size));
+        double bar = x + words + GAP;
+        double end = bar(g, bar, y + letters, Math.min(LONGEST_BAR, width - words - GAP - 11 * size));
         north(g, end + 3 * size, y + 2 * size, 1.5 * size);
     }
 

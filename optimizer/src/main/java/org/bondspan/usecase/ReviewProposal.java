@@ -63,7 +63,9 @@ public final class ReviewProposal {
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
     }
 
-    /** Also what the proposal leaves open: bare aluminum, and runs not stated, stated too short, or not known at all. */
+    /**
+     * Also what the proposal leaves open: bare aluminum, and runs not stated, stated too short, or not known at all.
+     */
     private static List<String> listNotChecked(Proposal proposal, List<JudgedConductor> conductors) {
         List<String> list = new ArrayList<>(StandingCautions.NOT_CHECKED);
         Stream<String> aluminum = proposal.conductors().stream()

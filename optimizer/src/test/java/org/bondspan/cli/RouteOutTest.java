@@ -132,7 +132,7 @@ class RouteOutTest {
         assertThat(run.exit()).isEqualTo(1);
         assertThat(names()).contains("site.result.json", "site.plan-L1.svg", "site.report.html");
         assertThat(Files.readString(directory.resolve("site.plan-L1.svg"), StandardCharsets.UTF_8))
-                .contains("Impossible as drawn", "CANNOT BE REACHED");
+                .contains("Impossible: the site", "CANNOT BE REACHED");
     }
 
     /** A file where the directory, or one above it, should be; a directory where a file should be. */

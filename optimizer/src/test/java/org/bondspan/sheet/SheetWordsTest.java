@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -39,14 +40,18 @@ class SheetWordsTest {
     }
 
     private static SheetContent named(String name) {
-        return content(SiteReader.parse("""
+        return content(SiteReader.parse(file(name), "named"));
+    }
+
+    private static String file(String name) {
+        return """
                 {"format": "bondspan-site/1", "name": "%s",
                  "levels": [{"id": "L1", "outline": [[0,0],[40,0],[40,24],[0,24]], "open": {"height": 10}}],
                  "services": [{"id": "s", "ungrounded": {"material": "copper", "size": "3/0 AWG", "sets": 1},
                    "connections": [{"at": [2, 0], "height": 5}]}],
                  "electrodes": [{"id": "rod", "type": "rod", "rodLength": 8, "diameter": 0.75,
                    "connections": [{"at": [0, 6], "height": 1}]}]}
-                """.formatted(name), "named"));
+                """.formatted(name);
     }
 
     private static String text(SheetContent content, SheetSize size) throws IOException {
@@ -110,6 +115,14 @@ class SheetWordsTest {
     @EnumSource(SheetSize.class)
     void aNameOfThreeThousandLettersLeavesTheRestOfTheTitleBlockFree(SheetSize size) throws IOException {
         SheetContent content = named("Qx ".repeat(1000).strip());
+
+        assertThat(letters(content, size).filter(letter -> letter.getUnicode().equals("Q")))
+                .isNotEmpty()
+                .allMatch(letter -> letter.getYDirAdj() < size.height() / 3);
+        assertThat(text(content, size)).containsPattern("Q(x ?)?\\.\\.\\.");
+    }
+
+    private static Stream<TextPosition> letters(SheetContent content, SheetSize size) throws IOException {
         List<TextPosition> letters = new ArrayList<>();
         try (PDDocument pdf = Loader.loadPDF(
                 PdfFile.of(PlanSheets.of(content, content.site().levels().get(0), size)))) {
@@ -120,17 +133,44 @@ class SheetWordsTest {
                 }
             }.getText(pdf);
         }
+        return letters.stream();
+    }
 
-        assertThat(letters.stream().filter(letter -> letter.getUnicode().equals("Q")))
-                .isNotEmpty()
-                .allMatch(letter -> letter.getYDirAdj() < size.height() / 3);
-        assertThat(text(content, size)).containsPattern("Q(x ?)?\\.\\.\\.");
+    /** Also the title under the plan, which is drawn in one piece and ends short of the title block. */
+    @ParameterizedTest
+    @EnumSource(SheetSize.class)
+    void aLevelOfEightHundredLettersIsCutUnderThePlan(SheetSize size) throws IOException {
+        SheetContent content = content(SiteReader.parse(file("Shed").replace("L1", "Qx".repeat(400)), "shed"));
+        List<TextPosition> letters = letters(content, size).toList();
+        String drawn = letters.stream().map(TextPosition::getUnicode).collect(Collectors.joining());
+        int begin = drawn.indexOf("PLAN, LEVEL Qx");
+        int end = drawn.indexOf("...", begin) + 3;
+
+        assertThat(drawn).hasSameSizeAs(letters);
+        assertThat(drawn.substring(begin, end)).matches("PLAN, LEVEL (Qx)+Q?\\.\\.\\.");
+        assertThat(letters.subList(begin, end))
+                .allMatch(letter -> right(letter) < size.width() - size.margin() - size.titleBlock());
+        assertThat(letters).allMatch(letter -> right(letter) < size.width() - size.margin());
+    }
+
+    private static double right(TextPosition letter) {
+        return letter.getXDirAdj() + letter.getWidthDirAdj();
+    }
+
+    /** A building without electrodes violates 250.50, and nothing about it is least. */
+    @Test
+    void theTitleBlockOfASiteWithoutElectrodesLeadsWithItsViolation() throws IOException {
+        String bare = file("Shed").replaceAll("(?s)\"electrodes\": \\[.*\\]}\\s*$", "\"electrodes\": []}");
+        assertThat(text(content(SiteReader.parse(bare, "shed")), SheetSize.ARCH_D)
+                        .replaceAll("\\s+", " "))
+                .contains("Violates: 1 violation to mend, see keynotes. No copper: nothing is drawn")
+                .doesNotContain("Least copper");
     }
 
     @Test
     void charactersThatTheFaceLacksAreTold() throws IOException {
         assertThat(text(named("Depot \u6df1"), SheetSize.ARCH_D))
-                .contains("Depot ?", "Characters that the face of this sheet lacks");
+                .contains("Depot ?", "Characters that the face of this drawing lacks");
         assertThat(text(named("Depot?"), SheetSize.ARCH_D)).doesNotContain("Characters that the face");
     }
 

@@ -11,6 +11,12 @@ import java.util.Collection;
  */
 public record Finding(String rule, Severity severity, String subject, String message) {
     public static boolean anyViolation(Collection<Finding> findings) {
-        return findings.stream().anyMatch(finding -> finding.severity() == Severity.VIOLATION);
+        return countViolations(findings) > 0;
+    }
+
+    public static long countViolations(Collection<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.VIOLATION)
+                .count();
     }
 }

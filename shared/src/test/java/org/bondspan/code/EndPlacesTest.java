@@ -86,11 +86,9 @@ class EndPlacesTest {
     /** 10 ft along L1, 12 ft up to L2, 5 ft along it: at 14 ft it is 4 ft up, at 25 ft it is 3 ft along L2. */
     @Test
     void aTapOnADrawnRiserIsFoundBetweenTheFloors() {
-        EndPlaces places = places(
-                conductor("C1", FROM_A, TO_R, """
+        EndPlaces places = places(conductor("C1", FROM_A, TO_R, """
                         , "line": [{"level": "L1", "at": [0, 0]}, {"level": "L1", "at": [10, 0]},
-                                   {"level": "L2", "at": [10, 0]}, {"level": "L2", "at": [15, 0]}]"""),
-                "");
+                                   {"level": "L2", "at": [10, 0]}, {"level": "L2", "at": [15, 0]}]"""), "");
         assertThat(places.find(tap("C1", 14))).contains(at("L1", 10, 0, 4));
         assertThat(places.find(tap("C1", 25))).contains(at("L2", 13, 0, 0));
         assertThat(places.find(tap("C1", 99))).contains(at("L2", 15, 0, 0));

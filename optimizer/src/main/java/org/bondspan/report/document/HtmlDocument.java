@@ -52,11 +52,11 @@ public final class HtmlDocument {
 
     private void write(Part part) {
         if (part instanceof Part.Heading heading) {
-            element("h2", "", heading.words());
+            element("h2", "", heading.text());
         } else if (part instanceof Part.Paragraph paragraph) {
-            element("p", "", paragraph.words());
+            element("p", "", paragraph.text());
         } else if (part instanceof Part.Verdict verdict) {
-            element("p", "verdict", verdict.words());
+            element("p", "verdict", verdict.text());
         } else if (part instanceof Part.Table table) {
             write(table.schedule());
         } else if (part instanceof Part.Figure figure) {

@@ -1,19 +1,49 @@
 package org.bondspan.report.document;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.bondspan.sheet.out.Drawing;
 import org.bondspan.sheet.table.Schedule;
 
 /** A part of a report, in the order of reading. */
 public sealed interface Part {
-    /** Begins a section. */
-    record Heading(String words) implements Part {}
+    /** What it says; of a figure nothing. */
+    Stream<String> words();
 
-    record Paragraph(String words) implements Part {}
+    /** Begins a section. */
+    record Heading(String text) implements Part {
+        @Override
+        public Stream<String> words() {
+            return Stream.of(text);
+        }
+    }
+
+    record Paragraph(String text) implements Part {
+        @Override
+        public Stream<String> words() {
+            return Stream.of(text);
+        }
+    }
 
     /** The verdict, set off from the rest. */
-    record Verdict(String words) implements Part {}
+    record Verdict(String text) implements Part {
+        @Override
+        public Stream<String> words() {
+            return Stream.of(text);
+        }
+    }
 
-    record Table(Schedule schedule) implements Part {}
+    record Table(Schedule schedule) implements Part {
+        @Override
+        public Stream<String> words() {
+            return schedule.rows().stream().flatMap(List::stream);
+        }
+    }
 
-    record Figure(Drawing drawing) implements Part {}
+    record Figure(Drawing drawing) implements Part {
+        @Override
+        public Stream<String> words() {
+            return Stream.empty();
+        }
+    }
 }

@@ -60,13 +60,16 @@ public final class PdfDocument {
 
     private List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block(
-                List.of(painter.heading(document.title(), 2 * TEXT, MOST_TITLE_LINES)),
-                List.of(painter.paragraph(document.subtitle(), TEXT))));
+        List<Band> underTitle = new ArrayList<>();
+        underTitle.add(painter.paragraph(document.subtitle(), TEXT));
+        if (document.words().anyMatch(Typeface::lacksSomeOf)) {
+            underTitle.add(painter.paragraph(Typeface.LACKING, TEXT));
+        }
+        blocks.add(new Block(List.of(painter.heading(document.title(), 2 * TEXT, MOST_TITLE_LINES)), underTitle));
         List<Band> head = new ArrayList<>();
         for (Part part : document.parts()) {
             if (part instanceof Part.Heading heading) {
-                head.add(painter.title(heading.words()));
+                head.add(painter.title(heading.text()));
             } else {
                 blocks.add(block(head, part));
                 head = new ArrayList<>();
@@ -88,9 +91,9 @@ public final class PdfDocument {
                     figure.drawing().listStrips().stream().map(this::figure).toList());
         }
         if (part instanceof Part.Verdict verdict) {
-            return new Block(head, List.of(painter.paragraph(verdict.words(), 1.35 * TEXT)));
+            return new Block(head, List.of(painter.paragraph(verdict.text(), 1.35 * TEXT)));
         }
-        return new Block(head, List.of(painter.paragraph(((Part.Paragraph) part).words(), TEXT)));
+        return new Block(head, List.of(painter.paragraph(((Part.Paragraph) part).text(), TEXT)));
     }
 
     /** A table whose title is empty has none. */

@@ -18,6 +18,9 @@ public final class Typeface {
     /** Name of the family. */
     public static final String FAMILY = "Liberation Sans";
 
+    /** What to say where {@link #lacksSomeOf} something. */
+    public static final String LACKING = "Characters that the face of this drawing lacks stand as question marks.";
+
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\u0080-\\u009f\\p{Cf}]");
     private static final Pattern SPACE = Pattern.compile("\\s+");

@@ -19,6 +19,9 @@ public record SchedulePainter(double width, double size) {
 
     private static final double LARGEST_SHARE = 0.34;
 
+    /** Titles shrink to no less than so much of their letters. */
+    private static final double SMALLEST_TITLE = 0.7;
+
     public Block block(Schedule schedule) {
         double[] widths = widths(schedule);
         List<Band> head = new ArrayList<>();
@@ -35,11 +38,13 @@ public record SchedulePainter(double width, double size) {
                         .toList());
     }
 
-    /** A heading with a line under it. */
+    /** A heading with a line under it; one too long for it is set smaller, and cut where it would be too small. */
     public Band title(String words) {
         double letters = size * 1.15;
-        String title = Typeface.printable(words.toUpperCase(Locale.ROOT));
-        double fitting = Math.min(letters, letters * width / Math.max(1, Typeface.width(title, letters)));
+        String whole = Typeface.printable(words.toUpperCase(Locale.ROOT));
+        double shrunk = letters * width / Math.max(1, Typeface.width(whole, letters));
+        double fitting = Math.min(letters, Math.max(SMALLEST_TITLE * letters, shrunk));
+        String title = Typeface.fitted(whole, fitting, width);
         return new Painted(letters * 1.75, (g, x, y) -> {
             g.setColor(Palette.LIGHT.of(Tint.INK));
             Typeface.draw(g, title, x, y + letters * 1.05, fitting);
