@@ -242,6 +242,46 @@ class TakeOffFilesTest {
         assertThat(directory.resolve("a.csv")).doesNotExist();
     }
 
+    private String nameless(String sample, String as) throws IOException {
+        String text = Files.readString(Path.of(Run.sample(sample))).replaceFirst("\"name\": \"[^\"]*\",", "");
+        return Files.writeString(directory.resolve(as), text).toString();
+    }
+
+    /** Without a name it is called by its file; under another file name it is the same site all the same. */
+    @Test
+    void theResultOfASiteWithoutANameFitsItUnderAnotherFileName() throws IOException {
+        String before = nameless("hall-steel", "before.site.json");
+        Files.writeString(
+                directory.resolve("r.json"), Run.of("route", "--json", before).out());
+        String after = nameless("hall-steel", "after.site.json");
+        Run takeoff = Run.of("takeoff", after, file("r.json"));
+        Run review = Run.of("review", after, file("r.json"));
+
+        assertThat(takeoff.err()).isEmpty();
+        assertThat(takeoff.exit()).isZero();
+        assertThat(review.out()).contains("Complies.").doesNotContain("CAUTION site");
+    }
+
+    /** Another building, and the same with another service. */
+    @Test
+    void theResultOfASiteWithoutANameIsKnownByWhatTheSiteIs() throws IOException {
+        String site = nameless("hall-steel", "before.site.json");
+        Files.writeString(
+                directory.resolve("r.json"), Run.of("route", "--json", site).out());
+        String other = nameless("plant-block", "other.site.json");
+        String larger = Files.writeString(
+                        directory.resolve("larger.site.json"),
+                        Files.readString(Path.of(site)).replaceFirst("\"sets\": 4", "\"sets\": 5"))
+                .toString();
+        for (String each : List.of(other, larger)) {
+            Run run = Run.of("takeoff", each, file("r.json"));
+            assertThat(run.exit()).isEqualTo(2);
+            assertThat(run.err())
+                    .hasLineCount(1)
+                    .contains(":3: site: the result is of another site, \"before\", not of ", "electrodes differ");
+        }
+    }
+
     /** Edited to look least at another size and length. */
     @Test
     void aResultThatWasEditedIsRefused() throws IOException {

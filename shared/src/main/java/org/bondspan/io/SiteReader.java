@@ -101,7 +101,7 @@ public final class SiteReader {
         checks.checkPaths();
         fields.scope().ids().check(problems);
 
-        String name = fields.findText("name").orElseGet(this::baseName);
+        Optional<String> name = fields.findText("name");
         String note = fields.findText("note").orElse("");
         String adoption = fields.findText("adoption").orElse("");
         CodeEdition edition = codeEdition(fields);
@@ -112,7 +112,8 @@ public final class SiteReader {
         Optional<PriceBook> prices = PriceReader.find(fields, fileName);
         fields.done();
         return new Site(
-                name,
+                name.orElseGet(this::baseName),
+                name.isPresent(),
                 note,
                 adoption,
                 fields.scope().values().unit(),

@@ -11,12 +11,14 @@ import org.bondspan.units.LengthUnit;
  * One building as drawn. Immutable. Ids are unique over the whole site, references resolve, outlines are simple: the
  * reader has checked.
  *
+ * @param named the file gives its name; else the file is what it is called by
  * @param makeUpPerEnd conductor added at each end that lands on a service, electrode, frame, pipe or ring
  * @param wastePercent added to what is bought, never to what is measured
  * @param evidence where facts come from, in file order
  */
 public record Site(
         String name,
+        boolean named,
         String note,
         String adoption,
         LengthUnit lengthUnit,
@@ -83,6 +85,7 @@ public record Site(
             Optional<PriceBook> book) {
         return new Site(
                 name,
+                named,
                 note,
                 adopted,
                 lengthUnit,

@@ -268,6 +268,7 @@ class SiteReaderTest {
         assertThat(SMALLEST)
                 .isEqualTo(new Site(
                         "smallest",
+                        false,
                         "",
                         "",
                         LengthUnit.FOOT,

@@ -43,24 +43,6 @@ final class HandingOut {
             return site;
         }
         String adoption = String.join("; ", supposed) + (site.adoption().isBlank() ? "" : ". " + site.adoption());
-        return new Site(
-                site.name(),
-                site.note(),
-                adoption,
-                site.lengthUnit(),
-                site.codeEdition(),
-                site.qualifiedPersonsOnly(),
-                site.existingBuilding(),
-                site.fireLine(),
-                site.makeUpPerEnd(),
-                site.wastePercent(),
-                site.levels(),
-                site.risers(),
-                site.services(),
-                site.electrodes(),
-                site.paths(),
-                site.busbars(),
-                site.evidence(),
-                site.prices());
+        return site.withAdoption(adoption);
     }
 }
