@@ -3,7 +3,6 @@ package org.bondspan.io;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Electrode.ConcreteEncased;
 import org.bondspan.site.Electrode.DrivenPipe;
@@ -17,6 +16,7 @@ import org.bondspan.site.Electrode.OtherUndergroundMetal;
 import org.bondspan.site.Electrode.Plate;
 import org.bondspan.site.Electrode.PlateMetal;
 import org.bondspan.site.Electrode.Rod;
+import org.bondspan.site.Electrode.Terminals;
 import org.bondspan.site.Electrode.TieMeans;
 import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Electrode.WaterUse;
@@ -55,11 +55,9 @@ final class ElectrodeReader {
             case "rod" -> rod(fields);
             case "pipe" -> pipe(fields);
             case "plate" -> plate(fields);
-            case "other-listed" -> new OtherListed(id(fields), connections(fields));
-            case "other-underground-metal" ->
-                new OtherUndergroundMetal(id(fields), connections(fields), fields.flag("use", false));
-            case "gas-pipe", "aluminum", "pool-steel" ->
-                new NotPermitted(id(fields), connections(fields), type.orElse(""));
+            case "other-listed" -> new OtherListed(terminals(fields));
+            case "other-underground-metal" -> new OtherUndergroundMetal(terminals(fields), fields.flag("use", false));
+            case "gas-pipe", "aluminum", "pool-steel" -> new NotPermitted(terminals(fields), type.orElse(""));
             default -> unclear(fields, type);
         };
     }
@@ -67,31 +65,30 @@ final class ElectrodeReader {
     private static Electrode unclear(Fields fields, Optional<String> type) {
         type.ifPresent(
                 word -> fields.report("type", "\"" + word + "\" is no type of electrode", Nearest.advice(word, TYPES)));
-        NotPermitted standIn = new NotPermitted(fields.id(Kind.UNCLEAR), ConnectionReader.readAlongPipe(fields), "");
+        NotPermitted standIn =
+                new NotPermitted(new Terminals(fields.id(Kind.UNCLEAR), ConnectionReader.readAlongPipe(fields)), "");
         fields.acceptAll();
         return standIn;
     }
 
-    private static String id(Fields fields) {
-        return fields.id(Kind.OTHER_ELECTRODE);
+    private static Terminals terminals(Fields fields) {
+        return terminals(fields, Kind.OTHER_ELECTRODE);
     }
 
-    private static List<Connection> connections(Fields fields) {
-        return ConnectionReader.read(fields);
+    private static Terminals terminals(Fields fields, Kind kind) {
+        return new Terminals(fields.id(kind), ConnectionReader.read(fields));
     }
 
     private static Electrode waterPipe(Fields fields) {
         return new WaterPipeElectrode(
-                fields.id(Kind.WATER_PIPE_ELECTRODE),
-                ConnectionReader.readAlongPipe(fields),
+                new Terminals(fields.id(Kind.WATER_PIPE_ELECTRODE), ConnectionReader.readAlongPipe(fields)),
                 earthContact(fields, "250.52(A)(1) asks for at least 10 ft"),
                 fields.findWord("use", WaterUse.class).orElse(WaterUse.DOMESTIC));
     }
 
     private static Electrode inGroundMetal(Fields fields) {
         return new InGroundMetal(
-                id(fields),
-                connections(fields),
+                terminals(fields),
                 earthContact(fields, "250.52(A)(2) asks for at least 10 ft, vertically"),
                 fields.findReference("frame", Kind.FRAME));
     }
@@ -111,8 +108,7 @@ final class ElectrodeReader {
                 ? Optional.of(conductorSize(fields, "250.52(A)(3) asks for 4 AWG or larger"))
                 : fields.findSize("conductorSize");
         return new ConcreteEncased(
-                id(fields),
-                connections(fields),
+                terminals(fields),
                 fields.distance(
                         "conductorLength",
                         "Give the length in the concrete in {unit}; 250.52(A)(3) asks for at least 20 ft"),
@@ -139,8 +135,7 @@ final class ElectrodeReader {
 
     private static Electrode ring(Fields fields) {
         return new GroundRing(
-                fields.id(Kind.RING_ELECTRODE),
-                connections(fields),
+                terminals(fields, Kind.RING_ELECTRODE),
                 conductorSize(fields, "250.52(A)(4) asks for 2 AWG or larger"),
                 fields.distance(
                         "conductorLength",
@@ -154,8 +149,7 @@ final class ElectrodeReader {
 
     private static Electrode rod(Fields fields) {
         return new Rod(
-                id(fields),
-                connections(fields),
+                terminals(fields),
                 fields.distance(
                         "rodLength", "Give the length of the rod in {unit}; 250.52(A)(5) asks for at least 8 ft"),
                 fields.measure(
@@ -167,8 +161,7 @@ final class ElectrodeReader {
 
     private static Electrode pipe(Fields fields) {
         return new DrivenPipe(
-                id(fields),
-                connections(fields),
+                terminals(fields),
                 fields.distance(
                         "pipeLength", "Give the length of the pipe in {unit}; 250.52(A)(5) asks for at least 8 ft"),
                 fields.measure("tradeSize", "Give the trade size in inches; 250.52(A)(5) asks for at least 0.75"),
@@ -177,8 +170,7 @@ final class ElectrodeReader {
 
     private static Electrode plate(Fields fields) {
         return new Plate(
-                id(fields),
-                connections(fields),
+                terminals(fields),
                 squareFeet(fields),
                 fields.requireWord("material", PlateMetal.class, "Write \"steel\" or \"nonferrous\"")
                         .orElse(PlateMetal.STEEL),

@@ -11,9 +11,22 @@ import org.bondspan.units.WireSize;
  * and depths are lengths; diameters, covers, thicknesses and trade sizes are inches, in every site.
  */
 public sealed interface Electrode {
-    String id();
+    /** Its id, and where conductors may land on it. */
+    record Terminals(String id, List<Connection> connections) {
+        public Terminals {
+            connections = List.copyOf(connections);
+        }
+    }
 
-    List<Connection> connections();
+    Terminals terminals();
+
+    default String id() {
+        return terminals().id();
+    }
+
+    default List<Connection> connections() {
+        return terminals().connections();
+    }
 
     /** As site files name it, e.g. {@code "concrete-encased"}. */
     String type();
@@ -26,12 +39,7 @@ public sealed interface Electrode {
     }
 
     /** Metal underground water pipe, 250.52(A)(1). {@code earthContact} is metal and continuous to the landing. */
-    record WaterPipeElectrode(String id, List<Connection> connections, Length earthContact, WaterUse use)
-            implements Electrode {
-        public WaterPipeElectrode {
-            connections = List.copyOf(connections);
-        }
-
+    record WaterPipeElectrode(Terminals terminals, Length earthContact, WaterUse use) implements Electrode {
         @Override
         public String type() {
             return "water-pipe";
@@ -39,12 +47,7 @@ public sealed interface Electrode {
     }
 
     /** In-ground metal support structure, 250.52(A)(2). {@code earthContact} is vertical. */
-    record InGroundMetal(String id, List<Connection> connections, Length earthContact, Optional<String> frame)
-            implements Electrode {
-        public InGroundMetal {
-            connections = List.copyOf(connections);
-        }
-
+    record InGroundMetal(Terminals terminals, Length earthContact, Optional<String> frame) implements Electrode {
         @Override
         public String type() {
             return "in-ground-metal";
@@ -80,8 +83,7 @@ public sealed interface Electrode {
      * @param reachable false where concrete would have to be disturbed (250.50 Exception)
      */
     record ConcreteEncased(
-            String id,
-            List<Connection> connections,
+            Terminals terminals,
             Length conductorLength,
             EncasedMetal metal,
             Optional<BigDecimal> diameter,
@@ -93,10 +95,6 @@ public sealed interface Electrode {
             boolean reachable,
             Optional<FrameTie> tiedToFrame)
             implements Electrode {
-        public ConcreteEncased {
-            connections = List.copyOf(connections);
-        }
-
         @Override
         public String type() {
             return "concrete-encased";
@@ -104,17 +102,8 @@ public sealed interface Electrode {
     }
 
     /** Ground ring, 250.52(A)(4). */
-    record GroundRing(
-            String id,
-            List<Connection> connections,
-            WireSize conductorSize,
-            Length conductorLength,
-            Optional<Length> depth)
+    record GroundRing(Terminals terminals, WireSize conductorSize, Length conductorLength, Optional<Length> depth)
             implements Electrode {
-        public GroundRing {
-            connections = List.copyOf(connections);
-        }
-
         @Override
         public String type() {
             return "ring";
@@ -129,17 +118,8 @@ public sealed interface Electrode {
 
     /** Rod, 250.52(A)(5); diameter in inches. */
     record Rod(
-            String id,
-            List<Connection> connections,
-            Length rodLength,
-            BigDecimal diameter,
-            boolean listed,
-            Optional<BigDecimal> resistance)
+            Terminals terminals, Length rodLength, BigDecimal diameter, boolean listed, Optional<BigDecimal> resistance)
             implements Driven {
-        public Rod {
-            connections = List.copyOf(connections);
-        }
-
         @Override
         public String type() {
             return "rod";
@@ -147,17 +127,8 @@ public sealed interface Electrode {
     }
 
     /** Pipe or conduit, 250.52(A)(5); trade size in inches. */
-    record DrivenPipe(
-            String id,
-            List<Connection> connections,
-            Length pipeLength,
-            BigDecimal tradeSize,
-            Optional<BigDecimal> resistance)
+    record DrivenPipe(Terminals terminals, Length pipeLength, BigDecimal tradeSize, Optional<BigDecimal> resistance)
             implements Driven {
-        public DrivenPipe {
-            connections = List.copyOf(connections);
-        }
-
         @Override
         public String type() {
             return "pipe";
@@ -172,17 +143,12 @@ public sealed interface Electrode {
 
     /** Plate, 250.52(A)(7); area in square feet, thickness in inches. */
     record Plate(
-            String id,
-            List<Connection> connections,
+            Terminals terminals,
             BigDecimal squareFeet,
             PlateMetal metal,
             BigDecimal thickness,
             Optional<BigDecimal> resistance)
             implements Driven {
-        public Plate {
-            connections = List.copyOf(connections);
-        }
-
         @Override
         public String type() {
             return "plate";
@@ -190,11 +156,7 @@ public sealed interface Electrode {
     }
 
     /** Other listed electrode, 250.52(A)(6). */
-    record OtherListed(String id, List<Connection> connections) implements Electrode {
-        public OtherListed {
-            connections = List.copyOf(connections);
-        }
-
+    record OtherListed(Terminals terminals) implements Electrode {
         @Override
         public String type() {
             return "other-listed";
@@ -202,11 +164,7 @@ public sealed interface Electrode {
     }
 
     /** Other local metal underground system or structure, 250.52(A)(8); connected only with {@code use}. */
-    record OtherUndergroundMetal(String id, List<Connection> connections, boolean use) implements Electrode {
-        public OtherUndergroundMetal {
-            connections = List.copyOf(connections);
-        }
-
+    record OtherUndergroundMetal(Terminals terminals, boolean use) implements Electrode {
         @Override
         public String type() {
             return "other-underground-metal";
@@ -214,9 +172,5 @@ public sealed interface Electrode {
     }
 
     /** What 250.52(B) bars from being an electrode. */
-    record NotPermitted(String id, List<Connection> connections, String type) implements Electrode {
-        public NotPermitted {
-            connections = List.copyOf(connections);
-        }
-    }
+    record NotPermitted(Terminals terminals, String type) implements Electrode {}
 }

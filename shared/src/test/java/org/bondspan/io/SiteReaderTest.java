@@ -21,6 +21,7 @@ import org.bondspan.site.Electrode.OtherUndergroundMetal;
 import org.bondspan.site.Electrode.Plate;
 import org.bondspan.site.Electrode.PlateMetal;
 import org.bondspan.site.Electrode.Rod;
+import org.bondspan.site.Electrode.Terminals;
 import org.bondspan.site.Electrode.TieMeans;
 import org.bondspan.site.Electrode.WaterPipeElectrode;
 import org.bondspan.site.Electrode.WaterUse;
@@ -108,12 +109,11 @@ class SiteReaderTest {
         Connection valve = new Connection(Optional.of("V"), position("L1", "99", "5", "1"), Optional.of(feet("2")));
         assertThat(FULL.electrodes())
                 .containsExactly(
-                        new WaterPipeElectrode("E1", List.of(), feet("25"), WaterUse.DOMESTIC),
-                        new WaterPipeElectrode("E2", List.of(valve), feet("12"), WaterUse.FIRE),
-                        new InGroundMetal("E3", List.of(), feet("15"), Optional.of("F1")),
+                        new WaterPipeElectrode(new Terminals("E1", List.of()), feet("25"), WaterUse.DOMESTIC),
+                        new WaterPipeElectrode(new Terminals("E2", List.of(valve)), feet("12"), WaterUse.FIRE),
+                        new InGroundMetal(new Terminals("E3", List.of()), feet("15"), Optional.of("F1")),
                         new ConcreteEncased(
-                                "E4",
-                                landing("0", "30"),
+                                new Terminals("E4", landing("0", "30")),
                                 feet("20"),
                                 EncasedMetal.REBAR,
                                 Optional.of(new BigDecimal("0.5")),
@@ -125,8 +125,7 @@ class SiteReaderTest {
                                 false,
                                 Optional.of(new FrameTie("F1", TieMeans.TIE_WIRE))),
                         new ConcreteEncased(
-                                "E5",
-                                landing("0", "40"),
+                                new Terminals("E5", landing("0", "40")),
                                 feet("30.25"),
                                 EncasedMetal.COPPER,
                                 Optional.empty(),
@@ -138,38 +137,36 @@ class SiteReaderTest {
                                 true,
                                 Optional.empty()),
                         new GroundRing(
-                                "E6",
-                                List.of(
-                                        connection("N", position("L1", "50", "60", "0")),
-                                        connection("S", position("L1", "50", "0", "0"))),
+                                new Terminals(
+                                        "E6",
+                                        List.of(
+                                                connection("N", position("L1", "50", "60", "0")),
+                                                connection("S", position("L1", "50", "0", "0")))),
                                 WireSize.AWG_2,
                                 feet("320"),
                                 Optional.of(feet("2.5"))),
                         new Rod(
-                                "E7",
-                                landing("100", "60"),
+                                new Terminals("E7", landing("100", "60")),
                                 feet("10"),
                                 new BigDecimal("0.625"),
                                 true,
                                 Optional.of(new BigDecimal("18"))),
                         new DrivenPipe(
-                                "E8",
-                                landing("100", "50"),
+                                new Terminals("E8", landing("100", "50")),
                                 feet("8"),
                                 new BigDecimal("0.75"),
                                 Optional.of(new BigDecimal("30.5"))),
                         new Plate(
-                                "E9",
-                                landing("100", "40"),
+                                new Terminals("E9", landing("100", "40")),
                                 new BigDecimal("2"),
                                 PlateMetal.NONFERROUS,
                                 new BigDecimal("0.06"),
                                 Optional.of(BigDecimal.ZERO)),
-                        new OtherListed("E10", landing("100", "30")),
-                        new OtherUndergroundMetal("E11", landing("100", "20"), true),
-                        new NotPermitted("E12", List.of(), "gas-pipe"),
-                        new NotPermitted("E13", List.of(), "aluminum"),
-                        new NotPermitted("E14", landing("100", "10"), "pool-steel"));
+                        new OtherListed(new Terminals("E10", landing("100", "30"))),
+                        new OtherUndergroundMetal(new Terminals("E11", landing("100", "20")), true),
+                        new NotPermitted(new Terminals("E12", List.of()), "gas-pipe"),
+                        new NotPermitted(new Terminals("E13", List.of()), "aluminum"),
+                        new NotPermitted(new Terminals("E14", landing("100", "10")), "pool-steel"));
     }
 
     @Test
