@@ -2,8 +2,6 @@ package org.bondspan.report;
 
 import java.util.List;
 import org.bondspan.finding.Finding;
-import org.bondspan.layout.BondState;
-import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.SiteCheck;
 import org.bondspan.layout.State;
 import org.bondspan.site.ClosedArea;
@@ -82,14 +80,14 @@ public final class CheckText {
 
     private void electrodes() {
         Table table = new Table("id", "type", "verdict", "copper needed", "rule");
-        for (ElectrodeState electrode : check.electrodes()) {
+        for (Thing electrode : Thing.list(check.electrodes(), List.of())) {
             table.add(
                     List.of(
                             electrode.id(),
-                            SharedSections.words(electrode.type()),
+                            electrode.what(),
                             qualification(electrode.state()),
-                            SharedSections.need(electrode.need()),
-                            String.join(", ", electrode.basis())),
+                            electrode.need(),
+                            electrode.rules()),
                     List.of(electrode.reason()));
         }
         page.table("Electrodes", table);
@@ -97,14 +95,9 @@ public final class CheckText {
 
     private void bonds() {
         Table table = new Table("id", "verdict", "copper needed", "rule");
-        for (BondState bond : check.bonds()) {
-            table.add(
-                    List.of(
-                            bond.path(),
-                            bond.state() == State.BONDED ? "to be connected" : "left out",
-                            SharedSections.need(bond.need()),
-                            String.join(", ", bond.basis())),
-                    List.of(bond.reason()));
+        for (Thing bond : Thing.list(List.of(), check.bonds())) {
+            String verdict = bond.state() == State.BONDED ? "to be connected" : "left out";
+            table.add(List.of(bond.id(), verdict, bond.need(), bond.rules()), List.of(bond.reason()));
         }
         page.table("Frames and piping", table);
     }

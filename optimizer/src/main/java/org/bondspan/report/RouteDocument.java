@@ -7,10 +7,8 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.bondspan.code.Rule;
 import org.bondspan.finding.Finding;
-import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
-import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.Excluded;
 import org.bondspan.layout.ExclusionCost;
 import org.bondspan.layout.Layout;
@@ -198,33 +196,18 @@ public final class RouteDocument {
     }
 
     private void things() {
-        List<List<String>> rows = new ArrayList<>();
-        for (ElectrodeState state : layout.electrodes()) {
-            rows.add(List.of(
-                    state.id(),
-                    SharedSections.words(state.type()),
-                    SharedSections.words(state.state().label()),
-                    SharedSections.need(state.need()),
-                    state.reason() + way(state.way()),
-                    String.join(", ", state.basis())));
-        }
-        for (BondState state : layout.bonds()) {
-            rows.add(List.of(
-                    state.path(),
-                    "frame or piping",
-                    SharedSections.words(state.state().label()),
-                    SharedSections.need(state.need()),
-                    state.reason() + way(state.way()),
-                    String.join(", ", state.basis())));
-        }
         table(
                 "Electrodes, frames and piping",
                 List.of("id", "~type", "~state", "size", "~why, and by which way", "~sections"),
-                rows);
-    }
-
-    private static String way(List<String> way) {
-        return way.isEmpty() ? "" : " By way of " + String.join(" > ", way) + ".";
+                Thing.list(layout.electrodes(), layout.bonds()).stream()
+                        .map(thing -> List.of(
+                                thing.id(),
+                                thing.what(),
+                                SharedSections.words(thing.state().label()),
+                                thing.need(),
+                                thing.reason() + (thing.way().isEmpty() ? "" : " By way of " + thing.way() + "."),
+                                thing.rules()))
+                        .toList());
     }
 
     private void excluded() {

@@ -4,11 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.finding.Finding;
-import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Cost;
-import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
@@ -31,6 +29,7 @@ public final class RouteText {
     private final Layout layout;
     private final LengthUnit unit;
     private final Places places;
+    private final List<Thing> things;
     private final Page page;
     private final SharedSections shared;
 
@@ -38,6 +37,7 @@ public final class RouteText {
         this.layout = layout;
         this.unit = layout.lengthUnit();
         this.places = new Places(unit);
+        this.things = Thing.list(layout.electrodes(), layout.bonds());
         this.page = new Page(ink);
         this.shared = new SharedSections(page);
     }
@@ -219,53 +219,24 @@ public final class RouteText {
 
     private void connected(String heading, State state) {
         Table table = new Table("id", "what", "copper needed", "rule");
-        for (ElectrodeState electrode : layout.electrodes()) {
-            if (electrode.state() == state) {
+        for (Thing thing : things) {
+            if (thing.state() == state) {
                 table.add(
-                        List.of(
-                                electrode.id(),
-                                SharedSections.words(electrode.type()),
-                                SharedSections.need(electrode.need()),
-                                String.join(", ", electrode.basis())),
-                        List.of(electrode.reason(), way(electrode.way())));
-            }
-        }
-        for (BondState bond : layout.bonds()) {
-            if (bond.state() == state) {
-                table.add(
-                        List.of(bond.path(), "bond", SharedSections.need(bond.need()), String.join(", ", bond.basis())),
-                        List.of(bond.reason(), way(bond.way())));
+                        List.of(thing.id(), thing.what(), thing.need(), thing.rules()),
+                        List.of(thing.reason(), thing.way().isEmpty() ? "" : "by way of " + thing.way()));
             }
         }
         page.table(heading, table);
     }
 
-    private static String way(List<String> way) {
-        return way.isEmpty() ? "" : "by way of " + String.join(" > ", way);
-    }
-
     private void leftOut() {
         Table table = new Table("id", "what", "rule");
-        for (ElectrodeState electrode : layout.electrodes()) {
-            if (isLeftOut(electrode.state())) {
-                table.add(
-                        List.of(
-                                electrode.id(),
-                                SharedSections.words(electrode.type()),
-                                String.join(", ", electrode.basis())),
-                        List.of(electrode.reason()));
-            }
-        }
-        for (BondState bond : layout.bonds()) {
-            if (isLeftOut(bond.state())) {
-                table.add(List.of(bond.path(), "bond", String.join(", ", bond.basis())), List.of(bond.reason()));
+        for (Thing thing : things) {
+            if (thing.state() == State.NOT_NEEDED || thing.state() == State.NOT_AN_ELECTRODE) {
+                table.add(List.of(thing.id(), thing.what(), thing.rules()), List.of(thing.reason()));
             }
         }
         page.table("Left out, and why", table);
-    }
-
-    private static boolean isLeftOut(State state) {
-        return state == State.NOT_NEEDED || state == State.NOT_AN_ELECTRODE;
     }
 
     private String number(Length length) {
