@@ -3,11 +3,13 @@ package org.bondspan.viewer.model;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiPredicate;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.ElectrodeState;
@@ -183,28 +185,46 @@ public final class Differences {
         }
     }
 
-    /** Conductors with the same ends and size are the same; others stand alone in their column. */
+    /** Conductors of one size between the same ends are the same; others stand alone in their column. */
     private static void conductors(Answer first, Answer second, List<Row> rows) {
-        List<Conductor> rest = new ArrayList<>(first.layout().conductors());
-        List<Conductor> alone = new ArrayList<>();
+        List<Conductor> before = new ArrayList<>(first.layout().conductors());
+        Map<String, Conductor> earlier = new HashMap<>();
+        BiPredicate<Conductor, Conductor> alike = (a, b) -> name(a, first).equals(name(b, second));
+        // Where several run between the same ends, each is first of all the one that runs the same way.
+        match(before, second, alike.and((a, b) -> a.line().equals(b.line())), earlier);
+        match(before, second, alike, earlier);
         LengthUnit unit = second.layout().lengthUnit();
         for (Conductor conductor : second.layout().conductors()) {
-            Optional<Conductor> same = rest.stream()
-                    .filter(other -> name(other, first).equals(name(conductor, second)))
-                    .findFirst();
-            if (same.isEmpty()) {
-                alone.add(conductor);
-                continue;
-            }
-            rest.remove(same.get());
-            BigDecimal before = same.get().length().total().in(unit);
             BigDecimal after = conductor.length().total().in(unit);
-            if (before.compareTo(after) != 0) {
-                amount(name(conductor, second), Optional.of(before), Optional.of(after), unit.symbol(), rows);
+            Optional.ofNullable(earlier.get(conductor.id()))
+                    .map(old -> old.length().total().in(unit))
+                    .filter(length -> length.compareTo(after) != 0)
+                    .ifPresent(length -> amount(
+                            name(conductor, second), Optional.of(length), Optional.of(after), unit.symbol(), rows));
+        }
+        before.forEach(conductor -> rows.add(new Row(name(conductor, first), length(conductor, first), NONE, "")));
+        second.layout().conductors().stream()
+                .filter(conductor -> !earlier.containsKey(conductor.id()))
+                .forEach(conductor -> rows.add(new Row(name(conductor, second), NONE, length(conductor, second), "")));
+    }
+
+    /** Finds for conductors of the second answer, by id, those of the first that are the same, each once. */
+    private static void match(
+            List<Conductor> before,
+            Answer second,
+            BiPredicate<Conductor, Conductor> alike,
+            Map<String, Conductor> earlier) {
+        for (Conductor conductor : second.layout().conductors()) {
+            if (!earlier.containsKey(conductor.id())) {
+                before.stream()
+                        .filter(old -> alike.test(old, conductor))
+                        .findFirst()
+                        .ifPresent(old -> {
+                            before.remove(old);
+                            earlier.put(conductor.id(), old);
+                        });
             }
         }
-        rest.forEach(conductor -> rows.add(new Row(name(conductor, first), length(conductor, first), NONE, "")));
-        alone.forEach(conductor -> rows.add(new Row(name(conductor, second), NONE, length(conductor, second), "")));
     }
 
     /** Size and ends. */

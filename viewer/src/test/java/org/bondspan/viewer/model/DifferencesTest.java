@@ -3,11 +3,19 @@ package org.bondspan.viewer.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.assertj.core.groups.Tuple;
+import org.bondspan.layout.Conductor;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.RunLength;
+import org.bondspan.site.PlanPoint;
+import org.bondspan.site.Position;
+import org.bondspan.units.Length;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Differences.Row;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
+import org.bondspan.viewer.state.Plan;
 import org.junit.jupiter.api.Test;
 
 class DifferencesTest {
@@ -52,6 +60,77 @@ class DifferencesTest {
                         Tuple.tuple("answer", ""),
                         Tuple.tuple("weight", "\u00b10.00 lb"),
                         Tuple.tuple("length", "\u00b10.00 ft"));
+    }
+
+    /**
+     * Two conductors of one size between the same ends, 10 and 30 ft long: in another order they are still the same.
+     */
+    @Test
+    void ofTwoBetweenTheSameEndsEachIsHeldAgainstTheOneOfItsWay() {
+        Answer solved = Sitting.solved("kiosk.site.json").answer().orElseThrow();
+        Conductor model = solved.layout().conductors().get(0);
+        Conductor near = along(model, "C1", 10);
+        Conductor far = along(model, "C2", 30);
+        Conductor nearer = along(model, "C1", 8);
+
+        assertThat(Differences.rows(with(solved, near, far), with(solved, far, near)))
+                .noneMatch(row -> row.what().startsWith(model.size().label() + ", "));
+        assertThat(Differences.rows(with(solved, near, far), with(solved, nearer, far)))
+                .filteredOn(row -> row.what().startsWith(model.size().label() + ", "))
+                .extracting(Row::first, Row::second, Row::difference)
+                .containsExactly(Tuple.tuple("10.00 ft", "8.00 ft", "\u22122.00 ft"));
+    }
+
+    /** Straight east for so many feet. */
+    private static Conductor along(Conductor model, String id, long feet) {
+        Length length = Length.ofFeet(feet);
+        Position start = model.line().get(0);
+        Position end = new Position(
+                start.level(),
+                new PlanPoint(start.at().x() + length.nanometres(), start.at().y()),
+                start.height());
+        return new Conductor(
+                id,
+                model.size(),
+                model.role(),
+                model.protection(),
+                model.from(),
+                model.to(),
+                List.of(start, end),
+                new RunLength(length, Length.ZERO, Length.ZERO, Length.ZERO),
+                model.serves(),
+                model.basis(),
+                model.why(),
+                model.pieces(),
+                model.crosses());
+    }
+
+    private static Answer with(Answer answer, Conductor... conductors) {
+        Layout layout = answer.layout();
+        Layout other = new Layout(
+                layout.site(),
+                layout.adoption(),
+                layout.codeEdition(),
+                layout.lengthUnit(),
+                layout.status(),
+                layout.copper(),
+                layout.sizes(),
+                layout.lowerBound(),
+                layout.gapPercent(),
+                List.of(conductors),
+                layout.links(),
+                layout.joints(),
+                layout.services(),
+                layout.electrodes(),
+                layout.bonds(),
+                layout.excluded(),
+                layout.findings(),
+                layout.assumed(),
+                layout.notChecked(),
+                layout.cautions(),
+                layout.objective(),
+                layout.cost());
+        return new Answer(answer.question(), Plan.drawn(answer.plan().site(), other, Optional.empty()));
     }
 
     private static List<Row> rows(Desk first, Desk second) {
