@@ -3,7 +3,10 @@ package org.bondspan.usecase;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 import org.bondspan.io.SiteFile;
+import org.bondspan.layout.ExclusionCost;
 import org.bondspan.layout.Layout;
 import org.bondspan.report.files.OutputDirectory;
 import org.bondspan.report.files.OutputFile;
@@ -14,9 +17,11 @@ import org.bondspan.sheet.SheetSize;
 /** All files of an answer, for whoever builds, buys or signs: result, take-off, plan sheets and report. */
 public final class HandOut {
     private final List<OutputFile> files;
+    private final List<String> notComputed;
 
-    private HandOut(List<OutputFile> files) {
+    private HandOut(List<OutputFile> files, List<String> notComputed) {
         this.files = files;
+        this.notComputed = notComputed;
     }
 
     /**
@@ -27,21 +32,35 @@ public final class HandOut {
      */
     public record Form(String stem, SheetSize sheet, String program) {}
 
-    /** As {@link #of(SiteFile, Layout, Form, RouteLimits)}, without limits. */
-    public static HandOut of(SiteFile file, Layout layout, Form form) {
-        return of(file, layout, form, RouteLimits.none());
-    }
-
     /** The files of an answer for that site. What each exclusion costs is computed here, within the limits. */
     public static HandOut of(SiteFile file, Layout layout, Form form, RouteLimits limits) {
         SheetContent content = new SheetContent(file.site(), layout, file.digest(), form.program());
+        List<ExclusionCost> costs = WhatExclusionsCost.of(file.site(), limits);
+        List<String> notComputed = costs.stream()
+                .filter(cost -> cost.outcome() == ExclusionCost.Outcome.NOT_COMPUTED)
+                .map(ExclusionCost::path)
+                .toList();
         RoutedSite routed = new RoutedSite(
-                form.stem(),
-                content,
-                form.sheet(),
-                WhatExclusionsCost.of(file.site(), limits),
-                TakeOffSite.of(file.site(), layout));
-        return new HandOut(routed.files());
+                form.stem(), content, form.sheet(), costs, TakeOffSite.of(file.site(), layout));
+        return new HandOut(routed.files(), notComputed);
+    }
+
+    /** The same files, for one who may give up: asked before each is made; on true nothing is written at all. */
+    public HandOut unless(BooleanSupplier givenUp) {
+        List<OutputFile> heeding = files.stream()
+                .map(file -> new OutputFile(file.name(), () -> {
+                    if (givenUp.getAsBoolean()) {
+                        throw new CancellationException("given up before " + file.name());
+                    }
+                    return file.content().get();
+                }))
+                .toList();
+        return new HandOut(heeding, notComputed);
+    }
+
+    /** Paths for which the report cannot say what their exclusion costs. */
+    public List<String> notComputed() {
+        return notComputed;
     }
 
     /** Those of the files that are in the directory already. */
@@ -53,6 +72,7 @@ public final class HandOut {
      * Writes all files into the directory, over those of the same names, and gives their paths.
      *
      * @throws IOException when one cannot be written; then none of them is
+     * @throws CancellationException when it is given up; then none of them is written either
      */
     public List<Path> write(Path directory) throws IOException {
         return new OutputDirectory(directory).write(files);

@@ -53,7 +53,7 @@ final class TotalsPane implements Pane {
         Button stop = Controls.button(
                 "stop",
                 "S_top",
-                "Answer with the best found so far; once more to give up and keep the last answer (Ctrl+Period)",
+                "Finish with what is found so far; once more to give up, and all stays as it was (Ctrl+Period)",
                 actions::stop);
         work = new HBox(10, bar, progress, stop);
         work.setId("work");

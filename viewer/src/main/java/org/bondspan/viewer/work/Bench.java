@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -36,7 +35,16 @@ public final class Bench implements AutoCloseable {
     private final ExecutorService worker = Executors.newSingleThreadExecutor(task -> thread(task, "work"));
     private final ExecutorService measurer = Executors.newSingleThreadExecutor(task -> thread(task, "measuring"));
     private long number;
-    private AtomicBoolean stop = new AtomicBoolean();
+    private Halt latest = new Halt();
+    private Ending ending = Ending.AT_ONCE;
+
+    /** How a work ends that is given up. */
+    private enum Ending {
+        /** It leaves nothing behind, so that nobody need wait for it. */
+        AT_ONCE,
+        /** It writes files: it alone knows whether it still could leave that. */
+        IN_ITS_OWN_WORDS
+    }
 
     /** @param sink takes commands to the window's thread, in their order; called from any thread */
     public Bench(Consumer<Command> sink) {
@@ -52,28 +60,25 @@ public final class Bench implements AutoCloseable {
 
     /** Reads a site file and answers it as drawn. */
     public void open(Path path) {
-        run("Reading " + path.getFileName(), path.getFileName() + " cannot be used", (ours, stopped) -> {
+        run("Reading " + path.getFileName(), path.getFileName() + " cannot be used", (ours, halt) -> {
             Opened opened = SiteReading.read(path);
             sink.accept(Asking.opened(ours, opened));
-            return solve(ours, stopped, opened);
+            return solve(ours, halt, opened);
         });
     }
 
     /** Asks the opened site something else. */
     public void ask(Opened opened, Question question) {
         sink.accept(Asking.ask(question));
-        run(
-                "Solving",
-                "The question cannot be answered",
-                (ours, stopped) -> solve(ours, stopped, opened.asking(question)));
+        run("Solving", "The question cannot be answered", (ours, halt) -> solve(ours, halt, opened.asking(question)));
     }
 
     /** The same site at the prices of a book, answered again. */
     public void price(Opened opened, Path book) {
-        run("Reading " + book.getFileName(), book.getFileName() + " cannot be used", (ours, stopped) -> {
+        run("Reading " + book.getFileName(), book.getFileName() + " cannot be used", (ours, halt) -> {
             Opened priced = SiteReading.priced(opened, book);
             sink.accept(Asking.opened(ours, priced));
-            return solve(ours, stopped, priced);
+            return solve(ours, halt, priced);
         });
     }
 
@@ -82,7 +87,7 @@ public final class Bench implements AutoCloseable {
         run(
                 "Reviewing " + path.getFileName(),
                 path.getFileName() + " cannot be used",
-                (ours, stopped) -> Asking.reviewed(ours, Reviewing.of(opened.site(), path)));
+                (ours, halt) -> Asking.reviewed(ours, Reviewing.of(opened.site(), path)));
     }
 
     /**
@@ -95,14 +100,20 @@ public final class Bench implements AutoCloseable {
         run(
                 "Drawing sheets and report",
                 "The files cannot be written",
-                (ours, stopped) -> Asking.done(ours, HandingOut.of(opened, answer, program, directory, overwrite)));
+                Ending.IN_ITS_OWN_WORDS,
+                (ours, halt) -> Asking.done(ours, HandingOut.of(opened, answer, program, directory, overwrite, halt)));
     }
 
     /** Writes one file; its bytes are made beside the window. */
     public void write(Path file, Supplier<byte[]> bytes) {
-        run("Writing " + file.getFileName(), file.getFileName() + " cannot be written", (ours, stopped) -> {
+        String failing = file.getFileName() + " cannot be written";
+        run("Writing " + file.getFileName(), failing, Ending.IN_ITS_OWN_WORDS, (ours, halt) -> {
+            byte[] content = bytes.get();
+            if (halt.isGivenUp()) {
+                return Asking.done(ours, Halt.NOTHING_WRITTEN);
+            }
             try {
-                Files.write(file, bytes.get());
+                Files.write(file, content);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
@@ -120,27 +131,39 @@ public final class Bench implements AutoCloseable {
                 }));
     }
 
-    /** Asks a search for the best it has; asked again, gives it up and goes back to the last answer. */
+    /** Asks a work to end with what it has; asked again, gives it up, and all stays as it was. */
     public void stop(Desk desk) {
         desk.work().ifPresent(work -> {
-            stop.set(true);
-            sink.accept(work.stopping() ? Asking.failed(work.number(), GIVEN_UP) : Asking.stopping());
+            if (!work.stopping()) {
+                latest.stop();
+                sink.accept(Asking.stopping());
+                return;
+            }
+            latest.giveUp();
+            if (ending == Ending.AT_ONCE) {
+                sink.accept(Asking.failed(work.number(), GIVEN_UP));
+            }
         });
     }
 
-    private Command solve(long ours, AtomicBoolean stopped, Opened opened) {
-        return Asking.answered(ours, Solving.of(opened, stopped::get, reached -> sink.accept(reached.apply(ours))));
+    private Command solve(long ours, Halt halt, Opened opened) {
+        return Asking.answered(ours, Solving.of(opened, halt::endsSearch, reached -> sink.accept(reached.apply(ours))));
     }
 
     @FunctionalInterface
     private interface Job {
-        Command outcome(long number, AtomicBoolean stop);
+        Command outcome(long number, Halt halt);
     }
 
     private void run(String what, String failing, Job job) {
-        stop.set(true);
-        AtomicBoolean own = new AtomicBoolean();
-        stop = own;
+        run(what, failing, Ending.AT_ONCE, job);
+    }
+
+    private void run(String what, String failing, Ending how, Job job) {
+        latest.outdate();
+        Halt own = new Halt();
+        latest = own;
+        ending = how;
         long ours = ++number;
         sink.accept(Asking.begin(ours, what));
         try {
@@ -151,9 +174,9 @@ public final class Bench implements AutoCloseable {
         }
     }
 
-    private static Command outcome(long ours, AtomicBoolean stop, String failing, Job job) {
+    private static Command outcome(long ours, Halt halt, String failing, Job job) {
         try {
-            return job.outcome(ours, stop);
+            return job.outcome(ours, halt);
         } catch (RuntimeException | OutOfMemoryError failure) {
             return Asking.failed(ours, Failures.message(failing, failure));
         }
@@ -161,7 +184,7 @@ public final class Bench implements AutoCloseable {
 
     @Override
     public void close() {
-        stop.set(true);
+        latest.outdate();
         worker.shutdownNow();
         measurer.shutdownNow();
     }

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Measurement;
@@ -134,17 +138,76 @@ class BenchTest {
     void allFilesOfAnAnswerAreHandedOutOnceThereIsLeave() {
         try (Sitting sitting = new Sitting()) {
             Desk desk = sitting.open("workshop-metric.site.json");
-            var opened = desk.opened().orElseThrow();
-            var answer = desk.answer().orElseThrow();
-            sitting.bench().handOut(opened, answer, "Bondspan", directory, existing -> false);
+            handOut(sitting, desk, existing -> false);
             Desk written = sitting.settle();
 
             assertThat(written.message().orElseThrow().lines())
                     .contains("workshop-metric.result.json", "workshop-metric.report.pdf")
                     .allSatisfy(name -> assertThat(directory.resolve(name)).exists());
 
-            sitting.bench().handOut(opened, answer, "Bondspan", directory, existing -> false);
+            handOut(sitting, desk, existing -> false);
             assertThat(sitting.settle().message()).contains(Message.notice("Nothing was written."));
+        }
+    }
+
+    /**
+     * The work before it holds the hand-out back until it is stopped, so that nothing is computed of what exclusions
+     * cost. The perimeter footing of the timber hall is one: the report names it as not computed.
+     */
+    @Test
+    void stoppedAHandOutDoesWithoutWhatExclusionsCost() {
+        CountDownLatch stopped = new CountDownLatch(1);
+        try (Sitting sitting = new Sitting()) {
+            Desk desk = sitting.open("hall-timber.site.json");
+            sitting.bench().write(directory.resolve("before"), () -> {
+                await(stopped);
+                return new byte[1];
+            });
+            sitting.next();
+            handOut(sitting, desk, existing -> false);
+            sitting.bench().stop(sitting.next());
+            stopped.countDown();
+            Message written = sitting.settle().message().orElseThrow();
+
+            assertThat(written.lines().get(0))
+                    .startsWith("The report does not say")
+                    .contains("perimeter-footing");
+            assertThat(directory.resolve("hall-timber.report.pdf")).exists();
+        }
+    }
+
+    @Test
+    void stoppedTwiceAHandOutWritesNothing() throws IOException {
+        Path old = Files.writeString(directory.resolve("hall-timber.result.json"), "old");
+        CountDownLatch givenUp = new CountDownLatch(1);
+        try (Sitting sitting = new Sitting()) {
+            Desk desk = sitting.open("hall-timber.site.json");
+            handOut(sitting, desk, existing -> {
+                await(givenUp);
+                return true;
+            });
+            sitting.bench().stop(sitting.next());
+            sitting.bench().stop(sitting.next());
+            givenUp.countDown();
+
+            assertThat(sitting.settle().message()).contains(Message.notice("Given up. Nothing was written."));
+            assertThat(old).hasContent("old");
+            try (var files = Files.list(directory)) {
+                assertThat(files).containsExactly(old);
+            }
+        }
+    }
+
+    private void handOut(Sitting sitting, Desk desk, Predicate<List<Path>> overwrite) {
+        sitting.bench()
+                .handOut(desk.opened().orElseThrow(), desk.answer().orElseThrow(), "Bondspan", directory, overwrite);
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            assertThat(latch.await(60, TimeUnit.SECONDS)).isTrue();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
         }
     }
 }
