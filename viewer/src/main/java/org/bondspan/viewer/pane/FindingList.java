@@ -15,15 +15,15 @@ import org.bondspan.viewer.model.FindingRow;
 /** The findings with the numbers that they have on the plan. */
 final class FindingList {
     private final ListView<FindingRow> list = new ListView<>();
-    private boolean showing;
+    private final Echo echo = new Echo();
 
     FindingList(Consumer<String> chosen) {
         list.setId("findings");
         list.setPlaceholder(new Label("No findings"));
         list.setCellFactory(view -> new Cell());
         list.getSelectionModel().selectedItemProperty().addListener((property, before, row) -> {
-            if (!showing && row != null) {
-                chosen.accept(row.subject());
+            if (row != null) {
+                echo.hear(() -> chosen.accept(row.subject()));
             }
         });
     }
@@ -34,28 +34,26 @@ final class FindingList {
 
     /** Shows other findings, none selected. */
     void show(List<FindingRow> rows) {
-        showing = true;
-        list.getItems().setAll(rows);
-        list.getSelectionModel().clearSelection();
-        showing = false;
+        echo.mute(() -> {
+            list.getItems().setAll(rows);
+            list.getSelectionModel().clearSelection();
+        });
     }
 
     /** Selects the first finding about that; stays on one that is about it already. */
     void select(Optional<String> subject) {
-        showing = true;
         FindingRow current = list.getSelectionModel().getSelectedItem();
         if (current == null ? subject.isPresent() : !subject.equals(Optional.of(current.subject()))) {
             Optional<FindingRow> row = list.getItems().stream()
                     .filter(one -> subject.equals(Optional.of(one.subject())))
                     .findFirst();
-            row.ifPresentOrElse(
+            echo.mute(() -> row.ifPresentOrElse(
                     one -> {
                         list.getSelectionModel().select(one);
                         list.scrollTo(one);
                     },
-                    () -> list.getSelectionModel().clearSelection());
+                    () -> list.getSelectionModel().clearSelection()));
         }
-        showing = false;
     }
 
     /** Number, how grave, section, subject; below it the message, wrapped to the width of the list. */

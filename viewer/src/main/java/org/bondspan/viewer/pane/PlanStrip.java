@@ -43,15 +43,16 @@ final class PlanStrip implements Pane {
     private final Map<Layer, CheckMenuItem> layerItems = new LinkedHashMap<>();
     private final CheckMenuItem labels;
     private final ToggleButton dark;
-    private boolean showing;
+    private final Echo echo;
 
     PlanStrip(Actions actions) {
         this.actions = actions;
+        this.echo = new Echo(() -> show(actions.desk()));
         row.getStyleClass().add("plan-strip");
         row.setAlignment(Pos.CENTER_LEFT);
         level.setId("level");
         level.setTooltip(Controls.tip("Level of the building (Ctrl+Page Up, Ctrl+Page Down)"));
-        level.setOnAction(event -> chosen(() -> actions.run(Looking.atLevel(level.getValue()))));
+        level.setOnAction(event -> echo.hear(() -> actions.run(Looking.atLevel(level.getValue()))));
         levelName.setMnemonicParsing(true);
         levelName.setLabelFor(level);
         addShowing(Showing.ANSWER, "Answer", "The plan of the answer (Ctrl+1)");
@@ -101,7 +102,7 @@ final class PlanStrip implements Pane {
 
     private void addShowing(Showing what, String name, String tip) {
         String id = "show-" + what.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        showings.put(what, Controls.toggle(id, name, tip, () -> chosen(() -> actions.run(Looking.showing(what)))));
+        showings.put(what, Controls.toggle(id, name, tip, () -> echo.hear(() -> actions.run(Looking.showing(what)))));
     }
 
     void zoom(double factor) {
@@ -127,13 +128,6 @@ final class PlanStrip implements Pane {
         actions.run(Looking.in(light ? Palette.DARK : Palette.LIGHT));
     }
 
-    private void chosen(Runnable action) {
-        if (!showing) {
-            action.run();
-            show(actions.desk());
-        }
-    }
-
     @Override
     public Node node() {
         return row;
@@ -141,18 +135,7 @@ final class PlanStrip implements Pane {
 
     @Override
     public void show(Desk desk) {
-        showing = true;
-        List<String> ids = desk.opened()
-                .map(opened -> opened.site().levels().stream().map(Level::id).toList())
-                .orElse(List.of());
-        if (!level.getItems().equals(ids)) {
-            level.getItems().setAll(ids);
-        }
-        if (!ids.isEmpty()) {
-            level.setValue(desk.look().level());
-        }
-        Controls.present(level, ids.size() > 1);
-        Controls.present(levelName, ids.size() > 1);
+        echo.mute(() -> showLevels(desk));
         showings.forEach((what, button) -> {
             button.setSelected(desk.look().showing() == what);
             button.setDisable(!isThere(desk, what));
@@ -167,7 +150,20 @@ final class PlanStrip implements Pane {
         labels.setSelected(desk.look().labels() == Labels.SHOWN);
         dark.setSelected(desk.look().palette() == Palette.DARK);
         row.setDisable(desk.opened().isEmpty());
-        showing = false;
+    }
+
+    private void showLevels(Desk desk) {
+        List<String> ids = desk.opened()
+                .map(opened -> opened.site().levels().stream().map(Level::id).toList())
+                .orElse(List.of());
+        if (!level.getItems().equals(ids)) {
+            level.getItems().setAll(ids);
+        }
+        if (!ids.isEmpty()) {
+            level.setValue(desk.look().level());
+        }
+        Controls.present(level, ids.size() > 1);
+        Controls.present(levelName, ids.size() > 1);
     }
 
     static boolean isThere(Desk desk, Showing what) {

@@ -29,10 +29,11 @@ final class QuestionPane implements Pane {
     private final ComboBox<String> edition = new ComboBox<>();
     private final ComboBox<String> objective = new ComboBox<>();
     private final Label change = Controls.label("", "change");
-    private boolean showing;
+    private final Echo echo;
 
     QuestionPane(Actions actions) {
         this.actions = actions;
+        this.echo = new Echo(() -> show(actions.desk()));
         row.getStyleClass().add("question");
         row.setAlignment(Pos.CENTER_LEFT);
         row.getChildren().add(group("May carry", switches()));
@@ -40,13 +41,13 @@ final class QuestionPane implements Pane {
         for (CodeEdition one : CodeEdition.values()) {
             edition.getItems().add(String.valueOf(one.year()));
         }
-        edition.setOnAction(event -> chosen(() -> actions.edition(
+        edition.setOnAction(event -> echo.hear(() -> actions.edition(
                 CodeEdition.find(Integer.parseInt(edition.getValue())).orElseThrow())));
         edition.setTooltip(Controls.tip("Edition of NFPA 70 by which the site is judged"));
         row.getChildren().add(labelled("_Edition", edition));
         objective.setId("objective");
         objective.getItems().addAll(Objective.COPPER.label(), Objective.COST.label());
-        objective.setOnAction(event -> chosen(() -> actions.objective(
+        objective.setOnAction(event -> echo.hear(() -> actions.objective(
                 Objective.COST.label().equals(objective.getValue()) ? Objective.COST : Objective.COPPER)));
         row.getChildren().add(labelled("_Least", objective));
         change.setId("change");
@@ -61,7 +62,7 @@ final class QuestionPane implements Pane {
                     box,
                     "may-carry-" + what.name().toLowerCase(Locale.ROOT),
                     "",
-                    () -> chosen(() -> actions.turn(what)));
+                    () -> echo.hear(() -> actions.turn(what)));
             boxes.put(what, box);
         }
         return boxes.values().toArray(new Node[0]);
@@ -83,14 +84,6 @@ final class QuestionPane implements Pane {
         return group;
     }
 
-    /** Not when it was this pane that moved the control. */
-    private void chosen(Runnable action) {
-        if (!showing) {
-            action.run();
-            show(actions.desk());
-        }
-    }
-
     @Override
     public Node node() {
         return row;
@@ -98,14 +91,12 @@ final class QuestionPane implements Pane {
 
     @Override
     public void show(Desk desk) {
-        showing = true;
         row.setDisable(desk.opened().isEmpty());
-        desk.opened().ifPresent(this::show);
+        desk.opened().ifPresent(opened -> echo.mute(() -> show(opened)));
         Optional<String> difference = Differences.findChange(desk);
         change.setText(
                 difference.map(words -> "against the last answer  " + words).orElse(""));
         Controls.present(change, difference.isPresent());
-        showing = false;
     }
 
     private void show(Opened opened) {

@@ -1,5 +1,6 @@
 package org.bondspan.viewer.pane;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,6 +13,8 @@ import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableRow;
 import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import javafx.util.Callback;
 
 /**
@@ -20,18 +23,32 @@ import javafx.util.Callback;
  * @param <R> the kind of row
  */
 final class RowTable<R> {
+    private static final double LEAST = 32;
+    private static final double LEAST_WORDS = 48;
+
+    /** Kept free, so that columns stay where they are when rows become more than fit. */
+    private static final double SCROLL_BAR = 15;
+
+    /** Letters of tables and the room that they need beside them, by the style sheet. */
+    private static final Font LETTERS = Font.font(12);
+
+    private static final double BESIDE_CELL = 14;
+    private static final double BESIDE_NAME = 20;
+
     private final TableView<R> table = new TableView<>();
     private final Function<R, Optional<String>> idOf;
-    private boolean showing;
+    private final Echo echo = new Echo();
+    private final List<TableColumn<R, ?>> elastic = new ArrayList<>();
 
     /** @param chosen hears the id of a row that the user goes to */
     RowTable(String id, String empty, Function<R, Optional<String>> idOf, Consumer<String> chosen) {
         this.idOf = idOf;
         table.setId(id);
         table.setPlaceholder(new Label(empty));
+        table.widthProperty().addListener((property, before, width) -> fit());
         table.getSelectionModel().selectedItemProperty().addListener((property, before, row) -> {
-            if (!showing && row != null) {
-                idOf.apply(row).ifPresent(chosen);
+            if (row != null) {
+                echo.hear(() -> idOf.apply(row).ifPresent(chosen));
             }
         });
         // A click on the row that is selected already brings its thing into view again.
@@ -51,18 +68,26 @@ final class RowTable<R> {
         return table;
     }
 
-    RowTable<R> column(String name, double width, Function<R, String> text) {
-        return column(name, width, text, Pos.CENTER_LEFT);
+    /** A column as wide as its contents. */
+    RowTable<R> column(String name, Function<R, String> text) {
+        return column(name, text, Pos.CENTER_LEFT);
     }
 
-    RowTable<R> number(String name, double width, Function<R, String> text) {
-        return column(name, width, text, Pos.CENTER_RIGHT);
+    /** A column of amounts, as wide as its contents. */
+    RowTable<R> number(String name, Function<R, String> text) {
+        return column(name, text, Pos.CENTER_RIGHT);
     }
 
-    private RowTable<R> column(String name, double width, Function<R, String> text, Pos alignment) {
+    /** A column of words that may be cut: shares with others of its kind the room that the rest leave. */
+    RowTable<R> words(String name, Function<R, String> text) {
+        column(name, text, Pos.CENTER_LEFT);
+        elastic.add(table.getColumns().get(table.getColumns().size() - 1));
+        return this;
+    }
+
+    private RowTable<R> column(String name, Function<R, String> text, Pos alignment) {
         TableColumn<R, String> column = new TableColumn<>(name);
-        column.setPrefWidth(width);
-        column.setMinWidth(Math.min(width, 44));
+        column.setMinWidth(LEAST);
         column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
         column.setCellFactory(cells(alignment));
         column.setReorderable(false);
@@ -99,39 +124,63 @@ final class RowTable<R> {
         };
     }
 
-    /** Names a column anew, as wide as its new contents take. */
-    void rename(int column, String name, double width) {
-        TableColumn<R, ?> renamed = table.getColumns().get(column);
-        if (!name.equals(renamed.getText())) {
-            renamed.setText(name);
-            renamed.setPrefWidth(width);
+    /** The words get what the rest leave; where that is next to nothing, the table is scrolled. */
+    private void fit() {
+        double rest = 0;
+        for (TableColumn<R, ?> column : table.getColumns()) {
+            if (!elastic.contains(column)) {
+                column.setPrefWidth(contentWidth(column));
+                rest += column.getPrefWidth();
+            }
         }
+        double share = Math.floor((table.getWidth() - SCROLL_BAR - rest) / elastic.size());
+        elastic.forEach(column -> column.setPrefWidth(Math.max(LEAST_WORDS, share)));
+    }
+
+    private double contentWidth(TableColumn<R, ?> column) {
+        double cells = table.getItems().stream()
+                .map(row -> String.valueOf(column.getCellData(row)))
+                .distinct()
+                .mapToDouble(RowTable::width)
+                .max()
+                .orElse(0);
+        return Math.max(cells + BESIDE_CELL, width(column.getText()) + BESIDE_NAME);
+    }
+
+    private static double width(String words) {
+        Text text = new Text(words);
+        text.setFont(LETTERS);
+        return text.getLayoutBounds().getWidth();
+    }
+
+    /** Names a column anew; it is as wide as it must be when the next rows are shown. */
+    void rename(int column, String name) {
+        table.getColumns().get(column).setText(name);
     }
 
     /** Shows other rows, nothing selected. */
     void show(List<R> rows) {
-        showing = true;
-        table.getItems().setAll(rows);
-        table.sort();
-        table.getSelectionModel().clearSelection();
-        showing = false;
+        echo.mute(() -> {
+            table.getItems().setAll(rows);
+            table.sort();
+            table.getSelectionModel().clearSelection();
+        });
+        fit();
     }
 
     /** Selects the row of that id, which comes into view; stays on a row that has that id already. */
     void select(Optional<String> id) {
-        showing = true;
         R current = table.getSelectionModel().getSelectedItem();
         if (current == null ? id.isPresent() : !id.equals(idOf.apply(current))) {
             Optional<R> row = table.getItems().stream()
                     .filter(one -> id.isPresent() && idOf.apply(one).equals(id))
                     .findFirst();
-            row.ifPresentOrElse(
+            echo.mute(() -> row.ifPresentOrElse(
                     one -> {
                         table.getSelectionModel().select(one);
                         table.scrollTo(one);
                     },
-                    () -> table.getSelectionModel().clearSelection());
+                    () -> table.getSelectionModel().clearSelection()));
         }
-        showing = false;
     }
 }

@@ -72,37 +72,37 @@ final class SchedulePane implements Pane {
 
     private static RowTable<ConductorRow> conductors(Consumer<String> reveal) {
         return new RowTable<ConductorRow>("conductors", "No conductors yet", row -> Optional.of(row.id()), reveal)
-                .column("id", 42, ConductorRow::id)
-                .column("size", 76, ConductorRow::size)
-                .column("kind", 48, ConductorRow::kind)
-                .number("length", 88, ConductorRow::length)
-                .number("weight", 76, ConductorRow::weight)
-                .column("to", 130, ConductorRow::to)
-                .column("from", 130, ConductorRow::from);
+                .column("id", ConductorRow::id)
+                .column("size", ConductorRow::size)
+                .column("kind", ConductorRow::kind)
+                .number("length", ConductorRow::length)
+                .number("weight", ConductorRow::weight)
+                .words("to", ConductorRow::to)
+                .words("from", ConductorRow::from);
     }
 
     private static RowTable<ThingRow> things(Consumer<String> reveal) {
         return new RowTable<ThingRow>("things", "Nothing to connect", row -> Optional.of(row.id()), reveal)
-                .column("id", 120, ThingRow::id)
-                .column("what", 130, ThingRow::what)
-                .column("state", 110, ThingRow::state)
-                .column("calls for", 74, ThingRow::need);
+                .words("id", ThingRow::id)
+                .words("what", ThingRow::what)
+                .column("state", ThingRow::state)
+                .column("calls for", ThingRow::need);
     }
 
     private static RowTable<MetalRow> metal(Consumer<String> reveal) {
         return new RowTable<MetalRow>("metal", "No metal is drawn", row -> Optional.of(row.path()), reveal)
-                .column("path", 112, MetalRow::path)
-                .column("verdict", 108, row -> row.verdict().words())
-                .column("section", 104, MetalRow::sections)
-                .column("why, or between what", 420, MetalRow::why);
+                .column("path", MetalRow::path)
+                .column("verdict", row -> row.verdict().words())
+                .words("section", MetalRow::sections)
+                .words("why, or between what", MetalRow::why);
     }
 
     private static RowTable<Differences.Row> differences() {
         return new RowTable<Differences.Row>("differences", "Nothing differs", row -> Optional.empty(), id -> {})
-                .column("what", 152, Differences.Row::what)
-                .number("pinned", 88, Differences.Row::first)
-                .number("answer", 88, Differences.Row::second)
-                .number("difference", 108, Differences.Row::difference);
+                .words("what", Differences.Row::what)
+                .number("pinned", Differences.Row::first)
+                .number("answer", Differences.Row::second)
+                .number("difference", Differences.Row::difference);
     }
 
     @Override
@@ -131,16 +131,16 @@ final class SchedulePane implements Pane {
 
     private void fill(Desk desk) {
         boolean proposal = desk.look().showing() == Showing.PROPOSAL;
-        conductors.rename(0, proposal ? "conductor" : "id", proposal ? 92 : 42);
-        conductors.rename(1, proposal ? "proposed" : "size", proposal ? 92 : 76);
-        conductors.rename(2, proposal ? "needed" : "kind", proposal ? 76 : 48);
+        conductors.rename(0, proposal ? "conductor" : "id");
+        conductors.rename(1, proposal ? "proposed" : "size");
+        conductors.rename(2, proposal ? "needed" : "kind");
         List<ConductorRow> rows = ConductorRow.rows(desk);
         List<FindingRow> found = FindingRow.rows(desk);
         conductors.show(rows);
         conductorTab.setText("Conductors " + rows.size());
         findings.show(found);
         findingTab.setText("Findings " + found.size());
-        things.rename(3, proposal ? "thinnest" : "calls for", proposal ? 110 : 74);
+        things.rename(3, proposal ? "thinnest" : "calls for");
         things.show(ThingRow.rows(desk));
         metal.show(MetalRow.rows(desk));
         showDifferences(desk);
