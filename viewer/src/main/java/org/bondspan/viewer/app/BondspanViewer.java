@@ -12,10 +12,10 @@ import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import org.bondspan.viewer.pane.Dialogs;
+import org.bondspan.viewer.pane.Division;
 import org.bondspan.viewer.pane.FxDialogs;
 import org.bondspan.viewer.pane.Window;
 import org.bondspan.viewer.state.Asking;
-import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.work.Failures;
 
@@ -69,9 +69,14 @@ public final class BondspanViewer extends Application {
         window.onChange(new Follower(stage, settings)::follow);
         stage.setOnHidden(event -> {
             window.close();
-            keep(stage, window.desk(), settings);
+            keep(stage, window, settings);
         });
         stage.show();
+        // Before its parts have their sizes a window cannot be divided to the pixel.
+        window.root().layout();
+        window.divide(new Division(
+                settings.number("column").orElse(Division.USUAL.column()),
+                settings.number("facts").orElse(Division.USUAL.facts())));
         window.focusPlan();
     }
 
@@ -82,8 +87,10 @@ public final class BondspanViewer extends Application {
                 .isEmpty();
     }
 
-    private static void keep(Stage stage, Desk desk, Settings settings) {
-        settings.keep(desk.look().palette());
+    private static void keep(Stage stage, Window window, Settings settings) {
+        settings.keep(window.desk().look().palette());
+        settings.keep("column", window.division().column());
+        settings.keep("facts", window.division().facts());
         if (stage.isMaximized()) {
             settings.keep("maximized", 1);
         } else {

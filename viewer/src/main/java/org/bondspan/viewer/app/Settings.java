@@ -14,8 +14,8 @@ import java.util.Properties;
 import org.bondspan.sheet.plan.Palette;
 
 /**
- * What the window remembers from one time to the next: its place and size, light or dark, recent files. A file of
- * properties; where it cannot be read or written the window does without.
+ * What the window remembers from one time to the next: its place, size and division, light or dark, recent files. A
+ * file of properties; where it cannot be read or written the window does without.
  */
 public final class Settings {
     private static final String RECENT = "recent.";

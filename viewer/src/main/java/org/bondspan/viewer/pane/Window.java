@@ -28,9 +28,6 @@ import org.bondspan.viewer.work.Bench;
 
 /** The whole window: holds the desk, carries out commands, shows the next desk. On the JavaFX thread. */
 public final class Window implements AutoCloseable {
-    private static final double COLUMN = 440;
-    private static final double FACTS = 0.44;
-
     private final BorderPane root = new BorderPane();
     private final Bench bench;
     private final Actions actions;
@@ -40,6 +37,7 @@ public final class Window implements AutoCloseable {
     private final SplitPane middle;
     private final List<Pane> panes = new ArrayList<>();
     private final List<Node> stops;
+    private Division division = Division.USUAL;
     private Desk desk;
     private Consumer<Desk> listener = next -> {};
 
@@ -66,9 +64,8 @@ public final class Window implements AutoCloseable {
         HBox.setHgrow(menus.node(), Priority.ALWAYS);
         column = new SplitPane(facts.node(), schedules.node());
         column.setOrientation(Orientation.VERTICAL);
-        column.setDividerPositions(FACTS);
+        column.setId("column");
         column.setMinWidth(280);
-        column.setPrefWidth(COLUMN);
         middle = new SplitPane(plan.node(), column);
         middle.setId("middle");
         SplitPane.setResizableWithParent(column, false);
@@ -131,6 +128,21 @@ public final class Window implements AutoCloseable {
         actions.review(proposal);
     }
 
+    /** Divides the window like that; its parts must have their sizes. */
+    public void divide(Division next) {
+        division = next;
+        column.setDividerPositions(next.facts());
+        placeColumn();
+    }
+
+    /** How the window is divided; with the column folded away, as it will be when it comes back. */
+    public Division division() {
+        boolean folded = !middle.getItems().contains(column);
+        return new Division(
+                folded ? division.column() : middle.getWidth() * (1 - middle.getDividerPositions()[0]),
+                column.getDividerPositions()[0]);
+    }
+
     /** Puts the keyboard on the plan. */
     public void focusPlan() {
         plan.plan().requestFocus();
@@ -172,12 +184,18 @@ public final class Window implements AutoCloseable {
     }
 
     private void fold(boolean folded) {
-        if (folded && middle.getItems().remove(column)) {
+        if (folded && middle.getItems().contains(column)) {
+            division = division();
+            middle.getItems().remove(column);
             plan.plan().requestFocus();
         } else if (!folded && !middle.getItems().contains(column)) {
             middle.getItems().add(column);
-            middle.setDividerPositions(Math.max(0.5, 1 - COLUMN / Math.max(1, middle.getWidth())));
+            placeColumn();
         }
+    }
+
+    private void placeColumn() {
+        middle.setDividerPositions(Math.max(0, 1 - division.column() / Math.max(1, middle.getWidth())));
     }
 
     /** F6 goes from part to part, with Shift backwards. */

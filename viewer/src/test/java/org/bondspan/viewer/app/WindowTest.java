@@ -1,6 +1,7 @@
 package org.bondspan.viewer.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -20,8 +21,13 @@ import javafx.scene.control.ListView;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SplitPane;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.bondspan.sheet.plan.Note;
 import org.bondspan.sheet.plan.Palette;
@@ -32,6 +38,7 @@ import org.bondspan.viewer.model.ConductorRow;
 import org.bondspan.viewer.model.FindingRow;
 import org.bondspan.viewer.model.Scenes;
 import org.bondspan.viewer.pane.Dialogs;
+import org.bondspan.viewer.pane.Division;
 import org.bondspan.viewer.pane.Window;
 import org.bondspan.viewer.plan.PlanPane;
 import org.bondspan.viewer.state.Desk;
@@ -280,6 +287,68 @@ class WindowTest {
         assertThat(next.number("width")).contains(1100.0);
         assertThat(next.number("height")).contains(700.0);
         assertThat(next.palette()).isEqualTo(Palette.DARK);
+    }
+
+    @Test
+    void theWindowIsDividedAsItWasAlsoWithTheSchedulesFoldedAway(FxRobot robot) {
+        Division usual = window.division();
+        robot.interact(() -> {
+            robot.lookup("#middle").queryAs(SplitPane.class).setDividerPositions(0.55);
+            robot.lookup("#column").queryAs(SplitPane.class).setDividerPositions(0.3);
+        });
+        Division moved = window.division();
+        assertThat(moved.column()).isGreaterThan(usual.column() + 50);
+
+        robot.type(KeyCode.F9);
+        robot.interact(() -> stage.hide());
+        stage = onWindowThread(() -> new Stage());
+        window = onWindowThread(
+                () -> BondspanViewer.open(stage, Settings.read(directory.resolve("viewer.properties")), chosen));
+        WaitForAsyncUtils.waitForFxEvents();
+
+        // A divider stands on whole pixels.
+        assertThat(window.division().column()).isCloseTo(moved.column(), within(2.0));
+        assertThat(window.division().facts()).isCloseTo(moved.facts(), within(0.005));
+        assertThat(robot.lookup("#column").query().getBoundsInLocal().getWidth())
+                .isCloseTo(moved.column(), within(5.0));
+    }
+
+    /** 1280 by 800 is the size of a window that nobody has used yet. */
+    @Test
+    void theScheduleOfConductorsFitsBesideThePlan(FxRobot robot) {
+        open(robot, "hall-timber.site.json");
+        allColumnsAreInViewWithTheirContents(robot);
+        review(robot, "hall-timber.faulty.proposal.json");
+        robot.interact(() -> robot.lookup("#schedules")
+                .queryAs(TabPane.class)
+                .getSelectionModel()
+                .select(0));
+        settle();
+        allColumnsAreInViewWithTheirContents(robot);
+    }
+
+    /** Words of ends alone may be cut; the facts say them in full. */
+    private void allColumnsAreInViewWithTheirContents(FxRobot robot) {
+        TableView<ConductorRow> table = conductors(robot);
+        assertThat(stage.getWidth()).isEqualTo(1280);
+        assertThat(table.getColumns().stream()
+                        .mapToDouble(TableColumn::getWidth)
+                        .sum())
+                .isLessThan(table.getWidth());
+        assertThat(robot.from(table).lookup(".table-cell").queryAllAs(TableCell.class))
+                .filteredOn(cell -> cell.getText() != null)
+                .filteredOn(cell ->
+                        !List.of("to", "from").contains(cell.getTableColumn().getText()))
+                .isNotEmpty()
+                .allSatisfy(cell -> assertThat(seen(cell)).isEqualTo(cell.getText()));
+        assertThat(robot.from(table).lookup(".column-header .label").queryAllAs(Label.class))
+                .filteredOn(name -> !name.getText().isEmpty())
+                .allSatisfy(name -> assertThat(seen(name)).isEqualTo(name.getText()));
+    }
+
+    /** What is left of its words where they are cut. */
+    private static String seen(Labeled control) {
+        return ((Text) control.lookup(".text")).getText();
     }
 
     private static <T> T onWindowThread(Callable<T> work) {
