@@ -40,8 +40,8 @@ public final class HandOut {
                 .filter(cost -> cost.outcome() == ExclusionCost.Outcome.NOT_COMPUTED)
                 .map(ExclusionCost::path)
                 .toList();
-        RoutedSite routed = new RoutedSite(
-                form.stem(), content, form.sheet(), costs, TakeOffSite.of(file.site(), layout));
+        RoutedSite routed =
+                new RoutedSite(form.stem(), content, form.sheet(), costs, TakeOffSite.of(file.site(), layout));
         return new HandOut(routed.files(), notComputed);
     }
 
