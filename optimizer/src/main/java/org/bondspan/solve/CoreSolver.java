@@ -1,19 +1,27 @@
 package org.bondspan.solve;
 
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
- * Searches a core within limits. Few leaves: the exact search. More: first a good tree and a good bound, then the exact
- * search by their help, where there are not too many leaves. What it cannot prove is improved as long as there is time.
+ * Searches a core within limits. Few leaves: the exact search at once. More, or where that would go on for long: first
+ * a good tree and a good bound, then the exact search by their help, where there are not too many leaves. What it
+ * cannot prove is improved as long as there is time.
  */
 final class CoreSolver {
+
+    /** Up to so many leaves the exact search at once is as good as any. */
+    private static final int VERY_FEW = 12;
+
+    /** Steps of a first search where there are more, about half a second, and as many more for each node. */
+    private static final long FEW_STEPS = 4_000_000;
+
+    private static final long FEW_STEPS_BY_NODE = 40;
 
     /** Up to so many leaves the exact search goes on to its end. */
     private static final int SEVERAL = 24;
 
     /** Steps of the exact search where there are more leaves than several; about a minute. */
-    private static final long WORK = 400_000_000;
+    private static final long MANY_STEPS = 400_000_000;
 
     /** Of the time that is left: how much the exact search may take where there are many leaves. */
     private static final double EXACT_SHARE = 0.75;
@@ -22,6 +30,7 @@ final class CoreSolver {
     private final Shortcuts shortcuts;
     private final Meter meter;
     private final RoughSearch rough;
+    private long known;
 
     CoreSolver(Core core, Shortcuts shortcuts, Meter meter) {
         this.core = core;
@@ -31,37 +40,80 @@ final class CoreSolver {
     }
 
     CoreAnswer solve() {
-        if (!core.need().isNarrow()) {
-            return solveRoughly();
+        if (core.need().isNarrow() && core.leaves() <= LeastTreeSearch.FEW) {
+            long steps = core.leaves() <= VERY_FEW ? Long.MAX_VALUE : fewSteps();
+            LeastTreeSearch search = new LeastTreeSearch(core, shortcuts, meter.withWork(steps), Optional.empty());
+            try {
+                return least(search.findTree());
+            } catch (SpentException spent) {
+                learn(search);
+                if (spent.what() != SpentException.What.WORK) {
+                    rough.run();
+                    return unproven(ending(spent));
+                }
+            }
         }
-        if (core.leaves() <= LeastTreeSearch.FEW) {
-            LeastTreeSearch search = new LeastTreeSearch(core, shortcuts, meter, Optional.empty());
-            return solveExactly(search, search::findTree);
-        }
+        return solvePrepared();
+    }
+
+    private long fewSteps() {
+        return FEW_STEPS + FEW_STEPS_BY_NODE * core.nodes();
+    }
+
+    /** As many leaves are searched: with a good tree and a good bound; where that goes on for long, with better ones. */
+    CoreAnswer solvePrepared() {
         rough.run();
-        Meter allowed = (core.leaves() <= SEVERAL ? meter : meter.withWork(WORK)).withShareOfTime(EXACT_SHARE);
-        Core rooted = rough.moats().core();
-        LeastTreeSearch search = new LeastTreeSearch(rooted, shortcuts, allowed, rough.best());
-        return solveExactly(
-                search, () -> rough.best().isPresent() ? search.findTree(rough.moats()) : search.findTree());
+        return solveWith(fewSteps()).orElseGet(() -> {
+            rough.runOn();
+            long steps = core.leaves() <= SEVERAL ? Long.MAX_VALUE : MANY_STEPS;
+            return solveWith(steps).orElseGet(() -> unproven(Outcome.Ending.TERMINALS));
+        });
+    }
+
+    /** An answer, unless there are too many leaves or it takes more than some steps. */
+    private Optional<CoreAnswer> solveWith(long steps) {
+        Optional<SubCore> part = rough.part().filter(this::isMuchLess);
+        if (part.isPresent() || !core.need().isNarrow()) {
+            return part.map(this::solveIn);
+        }
+        Meter allowed = meter.withWork(steps).withShareOfTime(EXACT_SHARE);
+        LeastTreeSearch search = new LeastTreeSearch(rough.moats().core(), shortcuts, allowed, rough.best());
+        try {
+            return Optional.of(least(rough.best().isPresent() ? search.findTree(rough.moats()) : search.findTree()));
+        } catch (SpentException spent) {
+            learn(search);
+            return spent.what() == SpentException.What.WORK ? Optional.empty() : Optional.of(unproven(ending(spent)));
+        }
+    }
+
+    /** Whether a part is worth another beginning: it falls into parts with fewer leaves, or is far smaller. */
+    private boolean isMuchLess(SubCore part) {
+        return shortcuts.division()
+                && (2 * part.core().edges() < core.edges()
+                        || Division.find(part.core()).isPresent());
+    }
+
+    /** In a part where all trees lie that are as light as the best known. */
+    private CoreAnswer solveIn(SubCore part) {
+        CoreAnswer answer = new DividedSolver(part.core(), shortcuts, meter).solve();
+        rough.take(answer.tree().flatMap(part::findInWhole));
+        known = Math.max(known, answer.lowerBound());
+        return new CoreAnswer(rough.best(), bound(), answer.ending());
     }
 
     /** The many-terminal method alone. */
     CoreAnswer solveRoughly() {
         rough.run();
-        return unproven(0, Outcome.Ending.TERMINALS);
+        return unproven(Outcome.Ending.TERMINALS);
     }
 
-    private CoreAnswer solveExactly(LeastTreeSearch search, Supplier<Optional<CoreTree>> run) {
-        try {
-            return new CoreAnswer(run.get(), search.lowerBound(), Optional.empty());
-        } catch (SpentException spent) {
-            rough.take(search.best());
-            if (core.leaves() <= LeastTreeSearch.FEW) {
-                rough.run();
-            }
-            return unproven(search.lowerBound(), ending(spent));
-        }
+    private void learn(LeastTreeSearch search) {
+        rough.take(search.best());
+        known = Math.max(known, search.lowerBound());
+    }
+
+    private static CoreAnswer least(Optional<CoreTree> tree) {
+        return new CoreAnswer(tree, tree.map(found -> found.cost().weight()).orElse(0L), Optional.empty());
     }
 
     private Outcome.Ending ending(SpentException spent) {
@@ -72,9 +124,12 @@ final class CoreSolver {
         };
     }
 
-    private CoreAnswer unproven(long known, Outcome.Ending why) {
-        long bound = Math.max(known, rough.moats().lowerBound());
-        rough.goOn(bound);
-        return new CoreAnswer(rough.best(), bound, Optional.of(why));
+    private CoreAnswer unproven(Outcome.Ending why) {
+        rough.goOn(bound());
+        return new CoreAnswer(rough.best(), bound(), Optional.of(why));
+    }
+
+    private long bound() {
+        return Math.max(known, rough.moats().lowerBound());
     }
 }

@@ -41,7 +41,7 @@ final class DividedSolver {
             CoreTree tree = answer.tree().orElseThrow();
             trees.add(tree);
             known = known.plus(tree.cost());
-            bound += answer.ending().isEmpty() ? tree.cost().weight() : answer.lowerBound();
+            bound += answer.lowerBound();
             ending = ending.isPresent() ? ending : answer.ending();
         }
         return new CoreAnswer(Optional.of(division.join(trees)), bound, ending);

@@ -134,7 +134,7 @@ final class LeastTreeSearch {
             everywhere.search(Optional.of(known), Optional.of(moats.bound(limit)));
             return everywhere.best;
         }
-        SubCore part = new Narrowing(core, moats).part(limit);
+        SubCore part = new Narrowing(core).leaveOutAbove(limit, moats).part();
         LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts, meter, Optional.empty());
         inPart.search(Optional.of(known), Optional.of(moats.bound(part.core(), limit)));
         return inPart.best.flatMap(part::findInWhole);

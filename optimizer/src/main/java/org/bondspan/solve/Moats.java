@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /**
@@ -55,8 +56,9 @@ final class Moats {
      *
      * @param guide a good tree
      * @param most how many roots to try
+     * @param seen is shown all that were found
      */
-    Moats deeper(CoreTree guide, int most, Meter meter) {
+    Moats deeper(CoreTree guide, int most, Meter meter, Consumer<Moats> seen) {
         BitSet edges = new BitSet();
         for (int i = 0; i < guide.size(); i++) {
             edges.set(guide.edge(i));
@@ -66,6 +68,7 @@ final class Moats {
         for (int leaf = 0; leaf < core.leaves() && !meter.isOver(); leaf += step) {
             for (BitSet guided : List.of(edges, new BitSet())) {
                 Moats other = of(core.rootedAt(leaf), guided, meter);
+                seen.accept(other);
                 best = other.lowerBound > best.lowerBound ? other : best;
             }
         }

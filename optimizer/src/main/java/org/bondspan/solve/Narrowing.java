@@ -10,26 +10,32 @@ import java.util.stream.IntStream;
 final class Narrowing {
 
     private final Core core;
-    private final Moats moats;
-    private final long[] detours;
+    private final BitSet edges = new BitSet();
 
-    Narrowing(Core core, Moats moats) {
+    /** Nothing is left out yet. */
+    Narrowing(Core core) {
         this.core = core;
-        this.moats = moats;
-        detours = moats.detours();
+        edges.set(0, core.edges());
     }
 
-    /** All that a tree of at most this weight can use. */
-    SubCore part(long weight) {
-        BitSet edges = new BitSet(core.edges());
-        BitSet nodes = nodesForAll();
-        for (int edge = 0; edge < core.edges(); edge++) {
-            if (moats.lowerBound() + detours[edge] <= weight) {
-                edges.set(edge);
-                nodes.set(core.edgeEnd(edge, 0));
-                nodes.set(core.edgeEnd(edge, 1));
+    /** Leaves out what no tree of at most this weight can use, by moats towards any root. */
+    Narrowing leaveOutAbove(long weight, Moats moats) {
+        long[] detours = moats.detours();
+        for (int edge = edges.nextSetBit(0); edge >= 0; edge = edges.nextSetBit(edge + 1)) {
+            if (moats.lowerBound() + detours[edge] > weight) {
+                edges.clear(edge);
             }
         }
+        return this;
+    }
+
+    /** What is left. */
+    SubCore part() {
+        BitSet nodes = nodesForAll();
+        edges.stream().forEach(edge -> {
+            nodes.set(core.edgeEnd(edge, 0));
+            nodes.set(core.edgeEnd(edge, 1));
+        });
         return SubCore.narrowed(core, edges, nodes);
     }
 

@@ -1,9 +1,11 @@
 package org.bondspan.solve;
 
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * The method for many leaves: good trees, improved by windows, beside a lower bound by dual ascent. What it knows is
@@ -14,19 +16,25 @@ final class RoughSearch {
     /** Leaves from which a first tree is grown. */
     private static final int STARTS = 8;
 
+    /** Edges times leaves: in so small a core further trees are improved, the more the smaller it is. */
+    private static final long SMALL = 250_000;
+
     /** Leaves that are tried as the root of the bound. */
     private static final int ROOTS = 12;
 
     private final Core core;
     private final Meter meter;
     private final Improver improver;
+    private final Merger merger;
     private Optional<CoreTree> best = Optional.empty();
     private Optional<Moats> moats = Optional.empty();
+    private Optional<SubCore> part = Optional.empty();
 
     RoughSearch(Core core, Meter meter) {
         this.core = core;
         this.meter = meter;
         improver = new Improver(core, meter);
+        merger = new Merger(core, meter);
     }
 
     /** The best tree so far. */
@@ -61,10 +69,43 @@ final class RoughSearch {
     void run() {
         moats();
         if (best.isEmpty()) {
-            take(findFirstTree());
+            take(firstTrees().stream().findFirst());
         }
         best.map(improver::improve).ifPresent(better -> take(Optional.of(better)));
-        best.ifPresent(guide -> keep(moats().deeper(guide, ROOTS, meter)));
+        best.ifPresent(this::deepen);
+    }
+
+    /** Trees and bounds that are better still, where the core is small. */
+    void runOn() {
+        long trees = SMALL / Math.max(1, (long) core.edges() * core.leaves());
+        Optional<CoreTree> before = best;
+        if (trees > 0) {
+            firstTrees().stream()
+                    .limit(trees)
+                    .takeWhile(tree -> isOpen(moats().lowerBound()))
+                    .forEach(tree -> add(improver.improve(tree)));
+        }
+        best.filter(tree -> !before.equals(best)).ifPresent(this::deepen);
+    }
+
+    private boolean isOpen(long lowerBound) {
+        return !meter.isOver() && best.isPresent() && weight() > lowerBound;
+    }
+
+    private long weight() {
+        return best.orElseThrow().cost().weight();
+    }
+
+    private void deepen(CoreTree guide) {
+        long weight = weight();
+        Narrowing useful = new Narrowing(core).leaveOutAbove(weight, moats());
+        keep(moats().deeper(guide, ROOTS, meter, seen -> useful.leaveOutAbove(weight, seen)));
+        part = Optional.of(useful.part());
+    }
+
+    /** The part of the core in which all trees lie that weigh no more than the best, where there is one. */
+    Optional<SubCore> part() {
+        return part;
     }
 
     /**
@@ -74,33 +115,34 @@ final class RoughSearch {
      * @param lowerBound no tree weighs less; one that weighs as much is not improved
      */
     void goOn(long lowerBound) {
-        for (int leaf = 0; leaf < core.leaves() && mayImprove(lowerBound); leaf++) {
+        for (int leaf = 0; leaf < core.leaves() && meter.isTimed() && isOpen(lowerBound); leaf++) {
             for (CoreTree first : new FirstTree(core).trees(leaf)) {
-                take(Optional.of(improver.improve(first)));
+                add(improver.improve(first));
             }
         }
-        if (mayImprove(lowerBound)) {
+        if (meter.isTimed() && isOpen(lowerBound)) {
             take(best.map(improver::improveFurther));
         }
     }
 
-    private boolean mayImprove(long lowerBound) {
-        return meter.isTimed()
-                && !meter.isOver()
-                && best.filter(tree -> tree.cost().weight() > lowerBound).isPresent();
+    /** Another good tree: it, or what it and the best have in common, may be better. */
+    private void add(CoreTree tree) {
+        Optional<CoreTree> before = best;
+        take(Optional.of(tree));
+        take(before.flatMap(other -> merger.merge(other, tree)).map(improver::improve));
     }
 
-    /** The best of the trees grown from some leaves, the root first; at least from one, whatever the time. */
-    private Optional<CoreTree> findFirstTree() {
+    /**
+     * The trees grown from some leaves, the best first, one of each cost; from one leaf at least, whatever the time.
+     */
+    private Collection<CoreTree> firstTrees() {
         FirstTree trees = new FirstTree(core);
+        SortedMap<Cost, CoreTree> found = new TreeMap<>();
+        trees.trees().forEach(tree -> found.putIfAbsent(tree.cost(), tree));
         int step = Math.max(1, core.leaves() / STARTS);
-        IntStream others = IntStream.iterate(0, leaf -> leaf < core.leaves(), leaf -> leaf + step);
-        return Stream.concat(
-                        trees.trees().stream(),
-                        others.filter(leaf -> leaf != core.root())
-                                .takeWhile(leaf -> !meter.isOver())
-                                .boxed()
-                                .flatMap(leaf -> trees.trees(leaf).stream()))
-                .min(Comparator.comparing(CoreTree::cost));
+        for (int leaf = 0; leaf < core.leaves() && !meter.isOver(); leaf += step) {
+            trees.trees(leaf).forEach(tree -> found.putIfAbsent(tree.cost(), tree));
+        }
+        return found.values();
     }
 }

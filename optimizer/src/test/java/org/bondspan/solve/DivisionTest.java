@@ -20,6 +20,8 @@ class DivisionTest {
 
     private static final Shortcuts DIVISION_ALONE = new Shortcuts(false, true, false, false);
 
+    private static final long TIE = 70;
+
     static LongStream blocks() {
         return Long.getLong("seed") == null ? LongStream.range(0, 40) : LongStream.of(0);
     }
@@ -161,18 +163,49 @@ class DivisionTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void aRowOfFloorsWeighsWhatItsFloorsWeigh(long seed) {
-        List<Sketch> floors = LongStream.iterate(100 * seed, floor -> floor + 1)
+        List<Sketch> floors = floors(seed);
+        checkRow(floors, inARow(floors));
+    }
+
+    /** So many leaves are not searched at once, and nothing parts them but the bound, which no long tie is within. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void aRowOfFloorsIsLeastWhereLongTiesMakeRingsOfIt(long seed) {
+        List<Sketch> floors = floors(seed);
+        Sketch row = inARow(floors);
+        List<Sketch.Stretch> edges = new ArrayList<>(row.edges());
+        int last = row.terminals().size() - 1;
+        for (int t = 5; t < last; t += 6) {
+            edges.add(new Sketch.Stretch(landing(row, t), landing(row, Math.min(t + 12, last)), 9000, 0));
+        }
+        Sketch rings = new Sketch(1, row.metal(), row.tariffs(), edges, row.terminals(), row.need());
+        Core core = Cores.findCore(rings).orElseThrow();
+        assertThat(Division.find(core).map(Division::cores).orElse(List.of(core)))
+                .anyMatch(part -> part.leaves() > CoreNeed.MOST_IN_A_LONG);
+        checkRow(floors, rings);
+    }
+
+    private static int landing(Sketch sketch, int terminal) {
+        return sketch.terminals().get(terminal).get(0).node();
+    }
+
+    private static List<Sketch> floors(long seed) {
+        return LongStream.iterate(100 * seed, floor -> floor + 1)
                 .mapToObj(floor -> GridSketch.plain(floor, 8, 12, 1))
                 .filter(floor -> weightOf(floor).isPresent())
                 .limit(8)
                 .toList();
+    }
+
+    private static void checkRow(List<Sketch> floors, Sketch row) {
         long weight =
                 floors.stream().mapToLong(floor -> weightOf(floor).getAsLong()).sum();
-        long perUnit = floors.get(0).tariffs().get(0).get(0);
-        Sketch row = inARow(floors, 70);
-        Outcome.Least least = (Outcome.Least) Solver.solve(row.problem());
-        TreeAudit.check(row, least.tree());
-        assertThat(least.tree().weight()).isEqualTo(weight + (floors.size() - 1) * 70L * perUnit);
+        long perUnit = row.tariffs().get(0).get(0);
+        Outcome outcome = Solver.solve(row.problem());
+        assertThat(outcome).isInstanceOf(Outcome.Least.class);
+        Tree tree = ((Outcome.Least) outcome).tree();
+        TreeAudit.check(row, tree);
+        assertThat(tree.weight()).isEqualTo(weight + (floors.size() - 1) * TIE * perUnit);
     }
 
     private static OptionalLong weightOf(Sketch sketch) {
@@ -181,7 +214,7 @@ class DivisionTest {
                 : OptionalLong.empty();
     }
 
-    private static Sketch inARow(List<Sketch> floors, long tie) {
+    private static Sketch inARow(List<Sketch> floors) {
         List<Boolean> metal = new ArrayList<>();
         List<Sketch.Stretch> edges = new ArrayList<>();
         List<List<Sketch.Landing>> terminals = new ArrayList<>();
@@ -189,8 +222,7 @@ class DivisionTest {
             int first = metal.size();
             if (first > 0) {
                 int last = terminals.get(terminals.size() - 1).get(0).node();
-                int next = first + floor.terminals().get(0).get(0).node();
-                edges.add(new Sketch.Stretch(last, next, tie, 0));
+                edges.add(new Sketch.Stretch(last, first + landing(floor, 0), TIE, 0));
             }
             metal.addAll(floor.metal());
             floor.edges()

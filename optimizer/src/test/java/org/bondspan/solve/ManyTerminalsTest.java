@@ -46,6 +46,7 @@ class ManyTerminalsTest {
         if (core.isEmpty()) {
             return;
         }
+        compareTheProof(seed, sketch, core.orElseThrow());
         CoreAnswer rough = new CoreSolver(core.orElseThrow(), Shortcuts.ALL, Meter.of(Limits.none())).solveRoughly();
         if (Solver.solve(sketch.problem()) instanceof Outcome.Least least) {
             rough.tree()
@@ -58,6 +59,41 @@ class ManyTerminalsTest {
         } else {
             assertThat(rough.tree()).as("seed %d", seed).isEmpty();
         }
+    }
+
+    /** With a good tree and a good bound, in what they leave over, part by part. */
+    private static void compareTheProof(long seed, Sketch sketch, Core core) {
+        CoreAnswer answer = new CoreSolver(core, Shortcuts.ALL, Meter.of(Limits.none())).solvePrepared();
+        assertThat(answer.ending()).isEmpty();
+        Optional<Cost> plain = Solver.solve(sketch.problem(), Shortcuts.NONE) instanceof Outcome.Least least
+                ? Optional.of(least.tree().cost())
+                : Optional.empty();
+        assertThat(answer.tree().map(CoreTree::cost)).as("seed %d", seed).isEqualTo(plain);
+    }
+
+    @ParameterizedTest(name = "block {0}")
+    @MethodSource("seeds")
+    void neverBelowTheLeastNorTheBoundAboveItWherePartsMeet(long block) {
+        hundreds(block).forEach(seed -> compare(seed, RandomSketch.piecesWithPairNeeds(seed, 16, 8)));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void twoTreesMergedAreNoHeavierThanEither(long seed) {
+        Cores.findCore(GridSketch.rich(seed, 12 + (int) (seed % 8), 4 + (int) (seed % 9), 1 + (int) (seed % 5)))
+                .ifPresent(core -> {
+                    Meter meter = Meter.of(Limits.none());
+                    FirstTree first = new FirstTree(core);
+                    for (CoreTree one : first.trees(0)) {
+                        for (CoreTree other : first.trees(core.leaves() - 1)) {
+                            Cost merged = new Merger(core, meter)
+                                    .merge(one, other)
+                                    .orElseThrow()
+                                    .cost();
+                            assertThat(merged).isLessThanOrEqualTo(one.cost()).isLessThanOrEqualTo(other.cost());
+                        }
+                    }
+                });
     }
 
     /** How good it is, on floors: most are solved to the least weight, and none is far from it. */

@@ -30,7 +30,7 @@ class MoatsTest {
         core(seed)
                 .ifPresent(core -> plainly(core).ifPresent(tree -> {
                     check(tree, Moats.of(core, ENDLESS));
-                    check(tree, Moats.of(core, ENDLESS).deeper(tree, core.leaves(), ENDLESS));
+                    check(tree, Moats.of(core, ENDLESS).deeper(tree, core.leaves(), ENDLESS, moats -> {}));
                 }));
     }
 
@@ -52,7 +52,7 @@ class MoatsTest {
                 .ifPresent(core -> plainly(core).ifPresent(tree -> {
                     Moats moats = Moats.of(core, ENDLESS);
                     long weight = tree.cost().weight();
-                    SubCore part = new Narrowing(core, moats).part(weight);
+                    SubCore part = new Narrowing(core).leaveOutAbove(weight, moats).part();
                     CoreTree inPart = plainly(part.core()).orElseThrow();
                     assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
                     checkStates(part.core(), inPart, moats.bound(part.core(), weight));
