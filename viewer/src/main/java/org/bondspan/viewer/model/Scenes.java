@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.bondspan.sheet.plan.Picture;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
@@ -14,8 +15,6 @@ import org.bondspan.viewer.plan.PlanScene;
 import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Measure;
-import org.bondspan.viewer.state.Plan;
-import org.bondspan.viewer.state.Reviewed;
 import org.bondspan.viewer.state.Showing;
 import org.bondspan.viewer.state.Whereabouts;
 
@@ -27,35 +26,55 @@ public final class Scenes {
      * A plan and what stands above it.
      *
      * @param title what it is a plan of; where there is one plan, the window says so anyway
+     * @param head the same for those who have the picture alone: verdict and totals, what is supposed; a line each
      */
-    public record Titled(String title, PlanScene scene) {}
+    public record Titled(String title, List<String> head, PlanScene scene) {
+        public Titled {
+            head = List.copyOf(head);
+        }
+    }
 
     /** From left to right; none without a site. */
     public static List<Titled> of(Desk desk) {
-        List<Titled> scenes = new ArrayList<>();
         Showing showing = desk.look().showing();
-        if (showing == Showing.SIDE_BY_SIDE && desk.pinned().isPresent()) {
-            Answer pinned = desk.pinned().get();
-            add("Pinned: " + Totals.line(pinned), pinned.plan().pictures(), desk, scenes);
-        } else if (showing != Showing.ANSWER) {
-            desk.review().ifPresent(review -> add(title(review), review.pictures(), desk, scenes));
-        }
-        if (showing != Showing.PROPOSAL || desk.review().isEmpty()) {
-            String title = desk.answer()
-                    .map(answer -> "Answer: " + Totals.line(answer))
-                    .orElse("As drawn");
-            desk.plan().map(Plan::pictures).ifPresent(pictures -> add(title, pictures, desk, scenes));
-        }
-        return List.copyOf(scenes);
+        Optional<Titled> kept = showing == Showing.SIDE_BY_SIDE
+                ? desk.pinned().flatMap(pinned -> answer("Pinned: ", pinned, desk))
+                : Optional.empty();
+        Optional<Titled> proposal = showing == Showing.ANSWER || kept.isPresent() ? Optional.empty() : proposal(desk);
+        Optional<Titled> answer =
+                showing == Showing.PROPOSAL && desk.review().isPresent() ? Optional.empty() : answer(desk);
+        return Stream.of(kept, proposal, answer).flatMap(Optional::stream).toList();
     }
 
-    private static String title(Reviewed review) {
-        return "Proposal: " + review.path().getFileName();
+    private static Optional<Titled> proposal(Desk desk) {
+        return desk.review().flatMap(review -> {
+            String title = "Proposal: " + review.path().getFileName();
+            String verdict = title + ": " + Totals.of(review).sentence();
+            return titled(title, List.of(verdict), review.pictures(), desk);
+        });
     }
 
-    private static void add(String title, Map<String, Picture> pictures, Desk desk, List<Titled> scenes) {
-        Optional.ofNullable(pictures.get(desk.look().level()))
-                .ifPresent(picture -> scenes.add(new Titled(title, scene(picture, desk))));
+    private static Optional<Titled> answer(Desk desk) {
+        return desk.answer()
+                .flatMap(answer -> answer("Answer: ", answer, desk))
+                .or(() -> desk.plan()
+                        .flatMap(plan -> titled(
+                                "As drawn",
+                                List.of("As drawn: " + Totals.unanswered(desk).sentence()),
+                                plan.pictures(),
+                                desk)));
+    }
+
+    private static Optional<Titled> answer(String which, Answer answer, Desk desk) {
+        List<String> head = new ArrayList<>();
+        head.add(which + Totals.of(answer).sentence());
+        desk.opened().ifPresent(opened -> head.addAll(answer.question().suppositions(opened.site())));
+        return titled(which + Totals.line(answer), head, answer.plan().pictures(), desk);
+    }
+
+    private static Optional<Titled> titled(String title, List<String> head, Map<String, Picture> pictures, Desk desk) {
+        return Optional.ofNullable(pictures.get(desk.look().level()))
+                .map(picture -> new Titled(title, head, scene(picture, desk)));
     }
 
     private static PlanScene scene(Picture picture, Desk desk) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.layout.Copper;
@@ -52,13 +53,13 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
         return desk.answer().map(Totals::of).orElseGet(() -> unanswered(desk));
     }
 
-    private static Totals unanswered(Desk desk) {
+    static Totals unanswered(Desk desk) {
         String words =
                 desk.opened().isEmpty() ? "No site opened" : desk.work().isPresent() ? "Being solved" : "Not solved";
         return new Totals(words, Standing.OPEN, List.of());
     }
 
-    private static Totals of(Answer answer) {
+    static Totals of(Answer answer) {
         Layout layout = answer.layout();
         List<Total> totals = new ArrayList<>();
         layout.copper().ifPresent(copper -> addCopper(copper, answer.plan(), totals));
@@ -110,6 +111,15 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
         return Numbers.print(cost.lowerBound(), cost.currency());
     }
 
+    /** {@code Least copper, proven: weight 538.98 lb, length 1,077.50 ft}. */
+    String sentence() {
+        return verdict
+                + (totals.isEmpty() ? "" : ": ")
+                + totals.stream()
+                        .map(total -> total.name() + " " + total.amount())
+                        .collect(Collectors.joining(", "));
+    }
+
     /** Weight and length in one line. */
     static String line(Answer answer) {
         Wording wording = Wording.of(answer.plan().site());
@@ -119,7 +129,7 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
                 .orElse("impossible");
     }
 
-    private static Totals of(Reviewed review) {
+    static Totals of(Reviewed review) {
         ReviewOutcome outcome = review.outcome();
         long violations = violations(outcome.findings());
         List<Total> totals = new ArrayList<>();

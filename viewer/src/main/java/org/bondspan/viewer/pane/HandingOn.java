@@ -2,14 +2,13 @@ package org.bondspan.viewer.pane;
 
 import java.io.ByteArrayInputStream;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
+import java.util.function.UnaryOperator;
 import javafx.application.Platform;
 import javafx.print.PageLayout;
 import javafx.print.PageOrientation;
@@ -25,13 +24,11 @@ import org.bondspan.sheet.out.SvgFile;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.viewer.model.Cautions;
 import org.bondspan.viewer.model.Scenes;
-import org.bondspan.viewer.model.Totals;
 import org.bondspan.viewer.plan.PlanPane;
 import org.bondspan.viewer.plan.PlanScene;
 import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Message;
-import org.bondspan.viewer.state.Showing;
 import org.bondspan.viewer.work.SeenPlan;
 import org.bondspan.viewer.work.Version;
 
@@ -62,7 +59,7 @@ final class HandingOn {
 
     private void export(Dialogs.Kind kind, Function<Drawing, byte[]> format) {
         Desk desk = actions.desk();
-        seen(desk, scene -> scene)
+        seen(desk, UnaryOperator.identity())
                 .ifPresentOrElse(
                         drawing -> actions.dialogs()
                                 .save(kind, name(desk))
@@ -75,29 +72,19 @@ final class HandingOn {
                 + desk.look().level().replaceAll("[^A-Za-z0-9_-]", "-");
     }
 
-    /** The first plan that is shown, as a drawing of its own. */
-    private Optional<Drawing> seen(Desk desk, Function<PlanScene, PlanScene> change) {
-        return Scenes.of(desk).stream().findFirst().map(titled -> drawing(desk, change.apply(titled.scene())));
-    }
-
-    private Drawing drawing(Desk desk, PlanScene scene) {
-        Totals totals = Totals.of(desk);
-        String amounts = totals.totals().stream()
-                .map(total -> total.name() + " " + total.amount())
-                .collect(Collectors.joining(", "));
-        List<String> head = new ArrayList<>();
-        head.add(totals.verdict() + (amounts.isEmpty() ? "" : ": " + amounts));
-        if (desk.look().showing() != Showing.PROPOSAL) {
-            desk.opened().ifPresent(opened -> head.addAll(opened.question().suppositions(opened.site())));
-        }
-        String site = desk.opened().map(opened -> opened.site().name()).orElse("");
-        return new SeenPlan(
-                site + ", level " + desk.look().level(),
-                head,
-                Cautions.of(desk).cautions(),
-                scene,
-                Math.max(200, pane.get().getWidth() * POINTS_PER_PIXEL),
-                Math.max(150, pane.get().getHeight() * POINTS_PER_PIXEL));
+    /** All plans that are shown, as one drawing; those side by side in frames of one size. */
+    private Optional<Drawing> seen(Desk desk, UnaryOperator<PlanScene> change) {
+        double width = Math.max(200, pane.get().getWidth() * POINTS_PER_PIXEL);
+        double height = Math.max(150, pane.get().getHeight() * POINTS_PER_PIXEL);
+        List<SeenPlan.Part> parts = Scenes.of(desk).stream()
+                .map(plan -> new SeenPlan.Part(plan.head(), change.apply(plan.scene()), width, height))
+                .toList();
+        return desk.opened()
+                .filter(opened -> !parts.isEmpty())
+                .map(opened -> new SeenPlan(
+                        opened.site().name() + ", level " + desk.look().level(),
+                        parts,
+                        Cautions.of(desk).cautions()));
     }
 
     private void nothing() {

@@ -16,7 +16,7 @@ public record Camera(double centreX, double centreY, double width, double height
     private static final double MARGIN = 0.08;
 
     /** Nothing is looked at more closely than 0.3 m across. */
-    private static final double CLOSEST = 0.3e9;
+    static final double CLOSEST = 0.3e9;
 
     /** Nor from further off than this many times the plan. */
     private static final double FURTHEST = 4;

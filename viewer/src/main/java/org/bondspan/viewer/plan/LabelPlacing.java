@@ -1,5 +1,6 @@
 package org.bondspan.viewer.plan;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.animation.PauseTransition;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class LabelPlacing {
     private static final Duration REST = Duration.millis(140);
+    private static final String NEARER = "Look nearer: click, or C";
 
     private final Latest placer = new Latest("plan lettering");
     private final PauseTransition rest = new PauseTransition(REST);
@@ -28,7 +30,7 @@ final class LabelPlacing {
         }
 
         Lettering place() {
-            return Lettering.place(picture.raster(), picture.picture(), view, layers, labels);
+            return Lettering.place(picture.raster(), picture.picture(), view, layers, labels, List.of(NEARER));
         }
     }
 
@@ -77,10 +79,8 @@ final class LabelPlacing {
         return wanted != null && wanted.equals(placed);
     }
 
-    /** What the words at a place in pixels belong to. */
-    Optional<String> find(java.awt.geom.Point2D at) {
-        return lettering == null || wanted == null
-                ? Optional.empty()
-                : lettering.moved(wanted.view()).find(at);
+    /** The words as they stand in the view shown last. */
+    Optional<Lettering> words() {
+        return lettering == null || wanted == null ? Optional.empty() : Optional.of(lettering.moved(wanted.view()));
     }
 }

@@ -9,8 +9,9 @@ import org.bondspan.sheet.plan.PlanView;
 
 /** The plan by keyboard. Tab is left alone, so that one can leave the plan again (WCAG 2.1, 2.1.2). */
 final class PlanKeys {
-    static final String HELP = "Arrow keys move the plan, plus and minus zoom, Home shows all of it. "
-            + "N and P step to the next and the previous item, Enter selects it, Escape clears the selection.";
+    static final String HELP = "Arrow keys move the plan, plus and minus zoom, Home shows all of it, C looks into where"
+            + " conductors crowd. N and P step to the next and the previous item, Enter selects it, Escape clears the"
+            + " selection.";
 
     private static final double STEP = 0.12;
     private static final double ZOOM = 1.25;
@@ -43,6 +44,7 @@ final class PlanKeys {
             case MINUS, SUBTRACT, UNDERSCORE -> pane.look(shown.camera().zoomed(1 / ZOOM));
             case HOME, DIGIT0, NUMPAD0 ->
                 pane.look(Camera.around(shown.picture().bounds()));
+            case C -> pane.findCrowd().ifPresent(pane::lookInto);
             case N -> step(shown, event.isShiftDown() ? -1 : 1);
             case P -> step(shown, -1);
             case ENTER, SPACE -> enter(shown);

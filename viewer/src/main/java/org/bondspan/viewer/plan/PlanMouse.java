@@ -29,10 +29,23 @@ final class PlanMouse {
         pane.setOnMouseDragged(this::dragged);
         pane.setOnMouseReleased(event -> released());
         pane.setOnMouseClicked(this::clicked);
-        pane.setOnMouseMoved(event -> pane.aim(pane.find(event.getX(), event.getY())));
+        pane.setOnMouseMoved(this::moved);
         pane.setOnMouseExited(event -> pane.aim(Optional.empty()));
         pane.setOnScroll(this::scrolled);
         pane.setOnZoom(this::pinched);
+    }
+
+    private void moved(MouseEvent event) {
+        pane.aim(pane.find(event.getX(), event.getY()));
+        pane.scene()
+                .ifPresent(shown -> pane.setCursor(findCrowd(event, shown)
+                        .map(crowd -> Cursor.HAND)
+                        .orElseGet(() -> PlanPane.cursor(shown.tool()))));
+    }
+
+    /** The crowd whose words a click would go after. */
+    private Optional<Crowd> findCrowd(MouseEvent event, PlanScene shown) {
+        return shown.tool() == Tool.LOOK ? pane.findCrowd(event.getX(), event.getY()) : Optional.empty();
     }
 
     private void pressed(MouseEvent event) {
@@ -63,7 +76,10 @@ final class PlanMouse {
             return;
         }
         pane.scene().ifPresent(shown -> {
-            if (shown.tool() == Tool.LOOK) {
+            Optional<Crowd> crowd = findCrowd(event, shown);
+            if (crowd.isPresent()) {
+                pane.lookInto(crowd.get());
+            } else if (shown.tool() == Tool.LOOK) {
                 pane.select(pane.find(event.getX(), event.getY()));
             } else {
                 pane.measureAt(event.getX(), event.getY());

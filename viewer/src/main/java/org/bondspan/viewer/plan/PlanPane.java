@@ -1,6 +1,7 @@
 package org.bondspan.viewer.plan;
 
 import java.awt.geom.Point2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -160,14 +161,14 @@ public final class PlanPane extends Region {
         if (indexed.isOf(scene.picture())) {
             Lettering words = labels.show(indexed, view, scene.layers(), scene.labels());
             backdrop.show(
-                    new Shot(view, outputScale.getValue().doubleValue(), palette, scene.layers(), words.notes()),
+                    new Shot(view, outputScale.getValue().doubleValue(), palette, scene.layers(), words),
                     indexed.raster());
             layOutHighlights(scene, indexed, view);
         }
         measured.show(scene.measured(), view, palette);
         scaleBar.show(ScaleBar.of(view, scene.unit()), palette);
-        scaleBar.setLayoutX(20);
-        scaleBar.setLayoutY(getHeight() - 16);
+        scaleBar.setLayoutX(ScaleBar.LEFT);
+        scaleBar.setLayoutY(getHeight() - ScaleBar.FOOT);
         focusFrame.setStroke(Tints.colour(palette, Tint.GROUNDING_ELECTRODE_CONDUCTOR));
         focusFrame.setX(1);
         focusFrame.setY(1);
@@ -262,6 +263,25 @@ public final class PlanPane extends Region {
         }
         Indexed in = indexed;
         PlanScene shown = scene;
-        return labels.find(at).or(() -> in.picks().find(at, view(shown), shown.layers(), REACH));
+        return labels.words()
+                .flatMap(words -> words.find(at))
+                .or(() -> in.picks().find(at, view(shown), shown.layers(), REACH));
+    }
+
+    /** The crowd whose words stand there. */
+    Optional<Crowd> findCrowd(double x, double y) {
+        return labels.words().flatMap(words -> words.findCrowd(new Point2D.Double(x, y)));
+    }
+
+    /** The crowd of most conductors in view. */
+    Optional<Crowd> findCrowd() {
+        return labels.words()
+                .flatMap(words -> words.crowds().all().stream()
+                        .max(Comparator.comparingInt(crowd -> crowd.conductors().size())));
+    }
+
+    /** Comes so near that the conductors of a crowd can be told apart. */
+    void lookInto(Crowd crowd) {
+        look(Camera.around(crowd.bounds()));
     }
 }

@@ -1,5 +1,6 @@
 package org.bondspan.viewer.plan;
 
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Point2D;
@@ -25,6 +26,10 @@ import org.bondspan.site.PlanPoint;
 final class PlanRaster {
     /** Symbols and pens reach so far beyond their places, in pixels. */
     private static final double REACH = 48;
+
+    /** As the sheets show what they enlarge. */
+    private static final BasicStroke CALL_OUT =
+            new BasicStroke(0.9f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 4f, new float[] {6f, 3f}, 0f);
 
     private static final int[] MASKS = {0x00FF0000, 0x0000FF00, 0x000000FF, 0xFF000000};
 
@@ -57,7 +62,7 @@ final class PlanRaster {
     }
 
     /** What lies below the thin lines, those, what lies above them with the words. */
-    private void paint(Graphics2D g, Shot shot, PlanView points) {
+    void paint(Graphics2D g, Shot shot, PlanView points) {
         List<Item> below = new ArrayList<>();
         List<Item> thin = new ArrayList<>();
         List<Item> above = new ArrayList<>();
@@ -72,7 +77,10 @@ final class PlanRaster {
         PlanPainter painter = new PlanPainter(g, shot.palette());
         painter.paint(plan(below, points, List.of()), shot.layers(), Lettering.SIZE);
         ThinLines.paint(g, thin, points, shot.palette());
-        painter.paint(plan(above, points, shot.notes()), shot.layers(), Lettering.SIZE);
+        painter.paint(plan(above, points, shot.words().notes()), shot.layers(), Lettering.SIZE);
+        g.setColor(shot.palette().of(Tint.GROUNDING_ELECTRODE_CONDUCTOR));
+        g.setStroke(CALL_OUT);
+        shot.words().crowds().all().forEach(crowd -> g.draw(crowd.in(points)));
     }
 
     private PlacedPlan plan(List<Item> items, PlanView points, List<PlacedNote> notes) {

@@ -1,8 +1,13 @@
 package org.bondspan.viewer.plan;
 
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.math.BigDecimal;
+import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.sheet.plan.Tint;
+import org.bondspan.sheet.plan.Typeface;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
 
@@ -14,7 +19,12 @@ import org.bondspan.units.Numbers;
  */
 record ScaleBar(double pixels, String words) {
     private static final double LONGEST = 160;
-    private static final double LEFT = 20;
+    /** From the left of the pane and from its foot to the bar, its height, and the letters above it, in pixels. */
+    static final double LEFT = 20;
+
+    static final double FOOT = 16;
+    static final double HEIGHT = 6;
+    static final double LETTERS = 12;
     private static final double HIGH = 46;
     private static final int[] STEPS = {5, 2, 1};
 
@@ -35,5 +45,20 @@ record ScaleBar(double pixels, String words) {
             }
         }
         throw new IllegalStateException("no round length for " + perUnit + " pixels to the unit");
+    }
+
+    /** Paints it as the pane shows it, at the lower left of a frame so high; all in points. */
+    void paint(Graphics2D g, double frameHeight, Palette palette) {
+        double length = pixels / Magnification.PIXELS_PER_POINT;
+        double left = LEFT / Magnification.PIXELS_PER_POINT;
+        double foot = frameHeight - FOOT / Magnification.PIXELS_PER_POINT;
+        double high = HEIGHT / Magnification.PIXELS_PER_POINT;
+        g.setColor(palette.of(Tint.PAPER));
+        g.fill(Magnification.inPoints(room(frameHeight * Magnification.PIXELS_PER_POINT)));
+        g.setColor(palette.of(Tint.INK));
+        g.setStroke(new BasicStroke(0.75f));
+        g.draw(new Rectangle2D.Double(left, foot - high, length, high));
+        g.fill(new Rectangle2D.Double(left, foot - high, length / 2, high));
+        Typeface.draw(g, words, left, foot - high - 4, LETTERS / Magnification.PIXELS_PER_POINT);
     }
 }

@@ -10,18 +10,16 @@ import org.bondspan.sheet.plan.Tint;
 
 /** The scale bar, half filled and half empty, with its length above; its lower left corner is at 0, 0. */
 final class ScaleBarNode extends Group {
-    private static final double HEIGHT = 6;
-
     private final Rectangle plate = new Rectangle();
-    private final Rectangle bar = new Rectangle(0, -HEIGHT, 0, HEIGHT);
-    private final Rectangle filled = new Rectangle(0, -HEIGHT, 0, HEIGHT);
-    private final Text words = new Text(0, -HEIGHT - 5, "");
+    private final Rectangle bar = new Rectangle(0, -ScaleBar.HEIGHT, 0, ScaleBar.HEIGHT);
+    private final Rectangle filled = new Rectangle(0, -ScaleBar.HEIGHT, 0, ScaleBar.HEIGHT);
+    private final Text words = new Text(0, -ScaleBar.HEIGHT - 5, "");
 
     ScaleBarNode() {
         getChildren().addAll(plate, bar, filled, words);
         setMouseTransparent(true);
         setId("scale-bar");
-        words.setFont(Font.font(12));
+        words.setFont(Font.font(ScaleBar.LETTERS));
         plate.setOpacity(0.85);
     }
 
@@ -37,8 +35,8 @@ final class ScaleBarNode extends Group {
         filled.setWidth(scale.pixels() / 2);
         double width = Math.max(scale.pixels(), words.getLayoutBounds().getWidth());
         plate.setX(-6);
-        plate.setY(-HEIGHT - 22);
+        plate.setY(-ScaleBar.HEIGHT - 22);
         plate.setWidth(width + 12);
-        plate.setHeight(HEIGHT + 28);
+        plate.setHeight(ScaleBar.HEIGHT + 28);
     }
 }

@@ -1,10 +1,8 @@
 package org.bondspan.viewer.plan;
 
-import java.util.List;
 import java.util.Set;
 import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.Palette;
-import org.bondspan.sheet.plan.PlacedNote;
 import org.bondspan.sheet.plan.PlanView;
 
 /**
@@ -12,9 +10,9 @@ import org.bondspan.sheet.plan.PlanView;
  *
  * @param view in pixels as JavaFX counts them, from 0, 0
  * @param outputScale pixels of the screen to one of those
- * @param notes placed for this view, in points
+ * @param words placed for this view
  */
-record Shot(PlanView view, double outputScale, Palette palette, Set<Layer> layers, List<PlacedNote> notes) {
+record Shot(PlanView view, double outputScale, Palette palette, Set<Layer> layers, Lettering words) {
     int pixelWidth() {
         return (int) Math.ceil(view.frame().getWidth() * outputScale);
     }

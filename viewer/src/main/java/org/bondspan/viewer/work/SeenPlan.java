@@ -1,81 +1,104 @@
 package org.bondspan.viewer.work;
 
+import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.sheet.out.Drawing;
-import org.bondspan.sheet.plan.Layer;
-import org.bondspan.sheet.plan.Note;
-import org.bondspan.sheet.plan.PlacedPlan;
-import org.bondspan.sheet.plan.PlanPainter;
-import org.bondspan.sheet.plan.PlanView;
+import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.Tint;
 import org.bondspan.sheet.plan.Typeface;
-import org.bondspan.viewer.plan.Labels;
 import org.bondspan.viewer.plan.PlanScene;
+import org.bondspan.viewer.plan.SceneOnPaper;
 
 /**
- * What is seen of a plan, as a drawing of its own: the title and a line of totals above it, the cautions below. Lengths
- * in points.
+ * The plans that are seen, side by side, as a drawing of its own: the title above them, the cautions below. Lengths in
+ * points.
  *
- * @param title what it is a plan of
- * @param head verdict and totals, what is supposed; wrapped where they are long
+ * @param title what they are plans of
+ * @param parts from left to right; at least one
  * @param foot small print
- * @param seenWidth width of the part that is seen
  */
-public record SeenPlan(
-        String title, List<String> head, List<String> foot, PlanScene scene, double seenWidth, double seenHeight)
-        implements Drawing {
+public record SeenPlan(String title, List<Part> parts, List<String> foot) implements Drawing {
     private static final double MARGIN = 24;
+    private static final double BETWEEN = 14;
     private static final double TITLE = 24;
     private static final double SIZE = 9;
     private static final double SMALL = 6.5;
 
+    /**
+     * One plan.
+     *
+     * @param head verdict and totals, what is supposed; wrapped where they are long
+     * @param width of the part that is seen
+     */
+    public record Part(List<String> head, PlanScene scene, double width, double height) {
+        public Part {
+            head = List.copyOf(head);
+        }
+
+        private List<String> headLines() {
+            return head.stream().flatMap(line -> wrapped(line, width).stream()).toList();
+        }
+    }
+
     public SeenPlan {
-        head = List.copyOf(head);
+        parts = List.copyOf(parts);
         foot = List.copyOf(foot);
     }
 
     @Override
     public double width() {
-        return seenWidth + 2 * MARGIN;
+        return parts.stream().mapToDouble(Part::width).sum() + (parts.size() - 1) * BETWEEN + 2 * MARGIN;
     }
 
     @Override
     public double height() {
-        return seenHeight + 2 * MARGIN + headHeight() + foot.size() * Typeface.leading(SMALL) + SMALL;
+        double highest = parts.stream().mapToDouble(Part::height).max().orElse(0);
+        return highest + 2 * MARGIN + headHeight() + foot.size() * Typeface.leading(SMALL) + SMALL;
     }
 
     @Override
     public void paint(Graphics2D g) {
-        g.setColor(scene.palette().of(Tint.PAPER));
+        Palette palette = parts.get(0).scene().palette();
+        g.setColor(palette.of(Tint.PAPER));
         g.fill(new Rectangle2D.Double(0, 0, width(), height()));
-        g.setColor(scene.palette().of(Tint.INK));
+        g.setColor(palette.of(Tint.INK));
         double words = width() - 2 * MARGIN;
-        write(g, title, MARGIN + 10, 14, words);
-        double line = MARGIN + TITLE;
-        for (String one : headLines()) {
-            write(g, one, line, SIZE, words);
-            line += Typeface.leading(SIZE);
+        write(g, title, MARGIN, MARGIN + 10, 14, words);
+        double x = MARGIN;
+        for (Part part : parts) {
+            paint(g, part, x);
+            x += part.width() + BETWEEN;
         }
-        Rectangle2D frame = new Rectangle2D.Double(MARGIN, MARGIN + headHeight(), seenWidth, seenHeight);
-        paintPlan(g, frame);
-        g.setColor(scene.palette().of(Tint.GREY));
-        g.draw(frame);
-        double y = frame.getMaxY() + SMALL + Typeface.leading(SMALL);
+        g.setColor(palette.of(Tint.INK));
+        double y = height() - MARGIN - (foot.size() - 1) * Typeface.leading(SMALL);
         for (String caution : foot) {
-            write(g, caution, y, SMALL, words);
+            write(g, caution, MARGIN, y, SMALL, words);
             y += Typeface.leading(SMALL);
         }
     }
 
-    private double headHeight() {
-        return TITLE + headLines().size() * Typeface.leading(SIZE);
+    private void paint(Graphics2D g, Part part, double x) {
+        g.setColor(part.scene().palette().of(Tint.INK));
+        double line = MARGIN + TITLE;
+        for (String one : part.headLines()) {
+            write(g, one, x, line, SIZE, part.width());
+            line += Typeface.leading(SIZE);
+        }
+        Rectangle2D frame = new Rectangle2D.Double(x, MARGIN + headHeight(), part.width(), part.height());
+        SceneOnPaper.paint(g, part.scene(), frame);
+        g.setColor(part.scene().palette().of(Tint.GREY));
+        g.setStroke(new BasicStroke(0.5f));
+        g.draw(frame);
     }
 
-    private List<String> headLines() {
-        return head.stream().flatMap(line -> wrapped(line, seenWidth).stream()).toList();
+    /** Of all plans the same, so that they stand at one height. */
+    private double headHeight() {
+        int lines =
+                parts.stream().mapToInt(part -> part.headLines().size()).max().orElse(0);
+        return TITLE + lines * Typeface.leading(SIZE);
     }
 
     /** Broken after commas where it is wider. */
@@ -95,30 +118,7 @@ public record SeenPlan(
         return lines;
     }
 
-    private static void write(Graphics2D g, String words, double y, double size, double width) {
-        Typeface.draw(g, Typeface.fitted(Typeface.printable(words), size, width), MARGIN, y, size);
-    }
-
-    private void paintPlan(Graphics2D g, Rectangle2D frame) {
-        PlanView seen = scene.camera().view(seenWidth, seenHeight);
-        PlanView view = new PlanView(frame, seen.pointsPerNanometre(), seen.centreX(), seen.centreY());
-        List<Note> notes = scene.picture().notes().stream()
-                .filter(note -> scene.layers().contains(note.layer()))
-                .filter(note -> scene.labels() == Labels.SHOWN || note.layer() == Layer.KEYNOTES)
-                .toList();
-        PlacedPlan placed = PlacedPlan.of(scene.picture(), view, notes, List.of(), SIZE, 1);
-        new PlanPainter(g, scene.palette()).paint(withoutNumbers(placed), scene.layers(), SIZE);
-    }
-
-    /** Words that found no room are left out: no schedule here would explain their numbers. */
-    private static PlacedPlan withoutNumbers(PlacedPlan placed) {
-        return new PlacedPlan(
-                placed.picture(),
-                placed.view(),
-                placed.notes().stream()
-                        .filter(note -> !placed.numbered().contains(note.note()))
-                        .toList(),
-                1,
-                List.of());
+    private static void write(Graphics2D g, String words, double x, double y, double size, double width) {
+        Typeface.draw(g, Typeface.fitted(Typeface.printable(words), size, width), x, y, size);
     }
 }

@@ -143,7 +143,7 @@ class WindowTest {
     }
 
     @Test
-    void aPinnedAnswerStandsBesideTheNextWithLinkedViews(FxRobot robot) {
+    void aPinnedAnswerStandsBesideTheNextWithLinkedViewsAndOnPaper(FxRobot robot) throws IOException {
         open(robot, "hall-steel.site.json");
         robot.clickOn("#pin").clickOn("#may-carry-frame");
         settle();
@@ -153,6 +153,11 @@ class WindowTest {
         assertThat(text(robot, "#plan-title")).startsWith("Pinned: 19.98 lb");
         assertThat(text(robot, "#second-plan-title")).startsWith("Answer: 540.54 lb");
         assertThat(robot.lookup("#differences").queryTableView().getItems()).isNotEmpty();
+        export(robot, "menu-svg", "both.svg", "<".getBytes(StandardCharsets.UTF_8));
+        assertThat(Files.readString(directory.resolve("both.svg")))
+                .contains("Pinned: Least copper, proven: weight 19.98 lb")
+                .contains("Answer: Least copper, proven: weight 540.54 lb")
+                .contains("supposed: hall-frame may not carry");
         var before = desk().look().camera();
         robot.moveTo("#second-plan").scroll(3, VerticalDirection.UP);
         settle();

@@ -22,7 +22,7 @@ class LetteringTest {
     private final PlanView view = camera.view(800, 500);
 
     private static Lettering place(Picture picture, PlanView view, Set<Layer> layers, Labels labels) {
-        return Lettering.place(new PlanRaster(new SegmentIndex(picture)), picture, view, layers, labels);
+        return Lettering.place(new PlanRaster(new SegmentIndex(picture)), picture, view, layers, labels, List.of());
     }
 
     private static List<String> ids(Lettering words) {

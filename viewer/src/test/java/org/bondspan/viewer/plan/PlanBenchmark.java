@@ -41,7 +41,7 @@ final class PlanBenchmark {
         Lettering words = Lettering.none(rest);
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
-            words = Lettering.place(raster, picture, rest, Drawn.ALL, Labels.SHOWN);
+            words = Lettering.place(raster, picture, rest, Drawn.ALL, Labels.SHOWN, List.of());
             System.out.printf(
                     Locale.ROOT,
                     "%-14s %6.1f ms placing %d words%n",
@@ -55,14 +55,7 @@ final class PlanBenchmark {
             for (int i = 0; i < FRAMES; i++) {
                 PlanView view = path.apply(i / (FRAMES - 1.0)).view(WIDTH, HEIGHT);
                 long start = System.nanoTime();
-                raster.paint(
-                        new Shot(
-                                view,
-                                1,
-                                Palette.LIGHT,
-                                Drawn.ALL,
-                                words.moved(view).notes()),
-                        pixels);
+                raster.paint(new Shot(view, 1, Palette.LIGHT, Drawn.ALL, words.moved(view)), pixels);
                 times[i] = (System.nanoTime() - start) / 1e6;
             }
             Arrays.sort(times);
@@ -79,8 +72,7 @@ final class PlanBenchmark {
 
     private static void write(Picture picture, PlanRaster raster, Camera camera, File file) throws IOException {
         PlanView view = camera.view(WIDTH, HEIGHT);
-        List<org.bondspan.sheet.plan.PlacedNote> notes =
-                Lettering.place(raster, picture, view, Drawn.ALL, Labels.SHOWN).notes();
-        ImageIO.write(raster.image(new Shot(view, 1, Palette.LIGHT, Drawn.ALL, notes)), "png", file);
+        Lettering words = Lettering.place(raster, picture, view, Drawn.ALL, Labels.SHOWN, List.of());
+        ImageIO.write(raster.image(new Shot(view, 1, Palette.LIGHT, Drawn.ALL, words)), "png", file);
     }
 }

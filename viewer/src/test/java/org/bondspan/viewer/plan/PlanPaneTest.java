@@ -16,6 +16,8 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
 import javafx.stage.Stage;
+import org.bondspan.sheet.plan.Layer;
+import org.bondspan.sheet.plan.LineKind;
 import org.bondspan.sheet.plan.Palette;
 import org.bondspan.sheet.plan.PlanView;
 import org.bondspan.sheet.plan.Tint;
@@ -128,6 +130,40 @@ class PlanPaneTest {
 
         moveTo(robot, Drawn.at(25, 15)).clickOn(MouseButton.PRIMARY);
         assertThat(scene.selected()).isEmpty();
+    }
+
+    @Test
+    void aClickOnTheWordsOfACrowdOrTheKeyOfItLooksIntoIt(FxRobot robot) throws TimeoutException {
+        Drawn drawn = new Drawn().run("L1", Layer.BUILDING, LineKind.WALL, 0, 0, 400, 0, 400, 250);
+        for (int i = 0; i < 5; i++) {
+            drawn.run("C" + i, Layer.CONDUCTORS, LineKind.GROUNDING_ELECTRODE_CONDUCTOR, 200, 100, 201 + i, 100 + i);
+        }
+        PlanScene crowded = PlanScene.of(drawn.picture(), LengthUnit.METRE);
+        robot.interact(() -> show(crowded));
+        settle();
+        Camera into = Camera.around(pane.findCrowd().orElseThrow().bounds());
+        Point2D words = place(pane);
+        assertThat(pane.find(words.getX(), words.getY())).isEmpty();
+
+        robot.clickOn(pane.localToScreen(words.getX(), words.getY()));
+        assertThat(scene.camera()).isEqualTo(into);
+
+        robot.interact(() -> show(crowded));
+        settle();
+        robot.type(KeyCode.C);
+        assertThat(scene.camera()).isEqualTo(into);
+    }
+
+    /** Some place on the words of a crowd. */
+    private static Point2D place(PlanPane pane) {
+        for (int y = 0; y < HEIGHT; y += 4) {
+            for (int x = 0; x < WIDTH; x += 4) {
+                if (pane.findCrowd(x, y).isPresent()) {
+                    return new Point2D.Double(x, y);
+                }
+            }
+        }
+        throw new AssertionError("no words of a crowd");
     }
 
     @Test

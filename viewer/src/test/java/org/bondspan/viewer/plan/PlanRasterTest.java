@@ -40,7 +40,7 @@ class PlanRasterTest {
     }
 
     private static Shot shot(PlanView view, double outputScale, Set<Layer> layers) {
-        return new Shot(view, outputScale, Palette.LIGHT, layers, List.of());
+        return new Shot(view, outputScale, Palette.LIGHT, layers, Lettering.none(view));
     }
 
     private Color colour(BufferedImage image, PlanPoint place, double scale) {
