@@ -40,7 +40,8 @@ public record Layout(
         List<String> notChecked,
         List<String> cautions,
         Objective objective,
-        Optional<Cost> cost) {
+        Optional<Cost> cost)
+        implements SiteStates {
     public Layout {
         sizes = List.copyOf(sizes);
         conductors = List.copyOf(conductors);

@@ -23,7 +23,8 @@ public record SiteCheck(
         List<Finding> findings,
         List<Evidence> assumed,
         List<String> notChecked,
-        List<String> cautions) {
+        List<String> cautions)
+        implements SiteStates {
     public SiteCheck {
         services = List.copyOf(services);
         electrodes = List.copyOf(electrodes);

@@ -8,6 +8,7 @@ import org.bondspan.finding.Finding;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.layout.SiteCheck;
 import org.bondspan.site.Level;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Site;
@@ -24,6 +25,11 @@ public final class LevelPicture {
      */
     public static Picture of(Site site, Layout layout, Level level) {
         return of(site, Shown.of(site, layout), level);
+    }
+
+    /** The picture of one level before it is routed, with the findings of its check. */
+    public static Picture of(Site site, SiteCheck check, Level level) {
+        return of(site, Shown.of(check), level);
     }
 
     /**

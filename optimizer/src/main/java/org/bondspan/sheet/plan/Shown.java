@@ -6,6 +6,7 @@ import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Role;
+import org.bondspan.layout.SiteCheck;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.units.Numbers;
@@ -22,6 +23,8 @@ record Shown(
         List<ElectrodeState> electrodes,
         String unreached,
         List<Finding> findings) {
+    private static final String UNREACHED = "CANNOT BE REACHED";
+
     Shown {
         conductors = List.copyOf(conductors);
         joints = List.copyOf(joints);
@@ -45,6 +48,10 @@ record Shown(
     /** A joint between conductors; without an id it has no words. */
     record Meeting(String id, Position place, Symbol symbol) {}
 
+    static Shown of(SiteCheck check) {
+        return new Shown(List.of(), List.of(), check.electrodes(), UNREACHED, check.findings());
+    }
+
     static Shown of(Site site, Layout layout) {
         List<Run> conductors = layout.conductors().stream()
                 .map(conductor -> new Run(
@@ -61,7 +68,7 @@ record Shown(
         List<Meeting> joints = layout.joints().stream()
                 .map(joint -> new Meeting(joint.id(), joint.place(), symbol(joint.method())))
                 .toList();
-        return new Shown(conductors, joints, layout.electrodes(), "CANNOT BE REACHED", layout.findings());
+        return new Shown(conductors, joints, layout.electrodes(), UNREACHED, layout.findings());
     }
 
     private static Symbol symbol(String method) {

@@ -10,7 +10,6 @@ import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Protection;
 import org.bondspan.layout.ServiceState;
-import org.bondspan.layout.State;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
 import org.bondspan.site.Service;
@@ -24,27 +23,28 @@ import org.bondspan.viewer.state.Plan;
 /** The facts about conductors, joints, electrodes and services of an answer. */
 final class AnswerFacts {
     private final Site site;
-    private final Layout layout;
+    private final Plan plan;
     private final Wording wording;
 
     AnswerFacts(Plan plan) {
         this.site = plan.site();
-        this.layout = plan.layout();
+        this.plan = plan;
         this.wording = Wording.of(site);
     }
 
     /** About a conductor or a joint of the answer. */
     Optional<FactSheet> findCopper(String id) {
-        return first(layout.conductors(), Conductor::id, id)
+        return first(plan.conductors(), Conductor::id, id)
                 .map(this::conductor)
-                .or(() -> first(layout.joints(), Joint::id, id).map(this::joint));
+                .or(() -> first(plan.layout().map(Layout::joints).orElse(List.of()), Joint::id, id)
+                        .map(this::joint));
     }
 
     /** About an electrode or a service. */
     Optional<FactSheet> findThing(String id) {
-        return first(layout.electrodes(), ElectrodeState::id, id)
+        return first(plan.states().electrodes(), ElectrodeState::id, id)
                 .map(this::electrode)
-                .or(() -> first(layout.services(), ServiceState::id, id).map(this::service));
+                .or(() -> first(plan.states().services(), ServiceState::id, id).map(this::service));
     }
 
     private static <T> Optional<T> first(List<T> all, Function<T, String> idOf, String id) {
@@ -110,7 +110,7 @@ final class AnswerFacts {
                 .findFirst()
                 .orElse(List.of());
         return new FactSheet.Writer(electrode.id(), "electrode, " + Wording.spaced(electrode.type()))
-                .fact("state", state(electrode.state()))
+                .fact("state", Wording.of(electrode.state(), plan))
                 .fact("why", electrode.reason())
                 .fact("calls for", electrode.need().map(WireSize::label).orElse(""))
                 .fact("sections", String.join(", ", electrode.basis()))
@@ -121,10 +121,6 @@ final class AnswerFacts {
                         wording.of(
                                 connections.stream().map(Connection::position).toList()))
                 .sheet();
-    }
-
-    private String state(State state) {
-        return state == State.BONDED && layout.conductors().isEmpty() ? "to be bonded" : Wording.spaced(state.label());
     }
 
     private FactSheet service(ServiceState state) {
@@ -151,7 +147,7 @@ final class AnswerFacts {
     }
 
     private List<String> landing(String id) {
-        return layout.conductors().stream()
+        return plan.conductors().stream()
                 .filter(conductor -> landsOn(conductor.from(), id) || landsOn(conductor.to(), id))
                 .map(Conductor::id)
                 .toList();

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.bondspan.layout.BondState;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Excluded;
-import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
@@ -15,12 +14,12 @@ import org.bondspan.viewer.state.Plan;
 /** The facts about what the site file draws: paths, areas, risers, busbars, levels. */
 final class BuildingFacts {
     private final Site site;
-    private final Layout layout;
+    private final Plan plan;
     private final Wording wording;
 
     BuildingFacts(Plan plan) {
         this.site = plan.site();
-        this.layout = plan.layout();
+        this.plan = plan;
         this.wording = Wording.of(site);
     }
 
@@ -33,17 +32,19 @@ final class BuildingFacts {
     }
 
     private FactSheet path(SitePath path) {
-        List<Excluded> excluded = layout.excluded().stream()
+        List<Excluded> excluded = plan.states().excluded().stream()
                 .filter(one -> one.path().equals(path.id()))
                 .toList();
-        List<Link> links = layout.links().stream()
+        List<Link> links = plan.links().stream()
                 .filter(one -> one.path().equals(path.id()))
                 .toList();
         FactSheet.Writer writer = new FactSheet.Writer(path.id(), subtitle(path, excluded));
         links.forEach(link -> carries(writer, link));
         excluded.forEach(one -> writer.fact("may not carry", one.reason() + " " + String.join(", ", one.basis())));
         writer.fact("landed by", String.join(", ", landing(path.id())));
-        layout.bonds().stream().filter(bond -> bond.path().equals(path.id())).forEach(bond -> bond(writer, bond));
+        plan.states().bonds().stream()
+                .filter(bond -> bond.path().equals(path.id()))
+                .forEach(bond -> bond(writer, bond));
         if (path instanceof SitePath.CopperLine copper) {
             copper.measured().ifPresent(length -> writer.fact("measured", wording.of(length)));
         }
@@ -75,8 +76,8 @@ final class BuildingFacts {
         return link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to()));
     }
 
-    private static void bond(FactSheet.Writer writer, BondState bond) {
-        writer.fact("bonding", Wording.spaced(bond.state().label()))
+    private void bond(FactSheet.Writer writer, BondState bond) {
+        writer.fact("bonding", Wording.of(bond.state(), plan))
                 .fact("why", bond.reason())
                 .fact("calls for", bond.need().map(WireSize::label).orElse(""))
                 .fact("bonding by", String.join(", ", bond.basis()))
@@ -94,7 +95,7 @@ final class BuildingFacts {
     }
 
     private List<String> landing(String id) {
-        return layout.conductors().stream()
+        return plan.conductors().stream()
                 .filter(conductor ->
                         AnswerFacts.landsOn(conductor.from(), id) || AnswerFacts.landsOn(conductor.to(), id))
                 .map(Conductor::id)

@@ -13,8 +13,8 @@ public record Cautions(List<String> cautions, List<String> notChecked) {
 
     public static Cautions of(Desk desk) {
         return desk.plan()
-                .map(Plan::layout)
-                .map(layout -> new Cautions(layout.cautions(), layout.notChecked()))
+                .map(Plan::states)
+                .map(states -> new Cautions(states.cautions(), states.notChecked()))
                 .orElse(new Cautions(List.of(), List.of()));
     }
 }

@@ -33,7 +33,7 @@ public record ConductorRow(String id, String size, String kind, String length, S
 
     private static List<ConductorRow> of(Plan plan) {
         Wording wording = Wording.of(plan.site());
-        return plan.layout().conductors().stream()
+        return plan.conductors().stream()
                 .map(conductor -> of(conductor, wording))
                 .toList();
     }

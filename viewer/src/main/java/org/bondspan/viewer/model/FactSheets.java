@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.bondspan.layout.Layout;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.viewer.state.Desk;
@@ -60,20 +59,17 @@ public final class FactSheets {
 
     private static FactSheet site(Opened opened, Plan plan) {
         Site site = plan.site();
-        Layout layout = plan.layout();
         return new FactSheet.Writer(site.name().isBlank() ? opened.stem() : site.name(), "site")
                 .fact("code", "NFPA 70, " + site.codeEdition().year() + " edition")
                 .fact("adoption", site.adoption().isBlank() ? "not stated" : site.adoption())
-                .fact(
-                        "proven bound",
-                        layout.conductors().isEmpty()
-                                ? ""
-                                : Totals.findBound(layout).orElse(""))
+                .fact("proven bound", plan.layout().flatMap(Totals::findBound).orElse(""))
                 .fact(
                         "assumed",
                         String.join(
                                 ", ",
-                                layout.assumed().stream().map(Evidence::of).toList()))
+                                plan.states().assumed().stream()
+                                        .map(Evidence::of)
+                                        .toList()))
                 .fact(
                         "supposed",
                         opened.question().suppositions(opened.site()).stream()

@@ -6,7 +6,6 @@ import java.util.List;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.viewer.state.Desk;
-import org.bondspan.viewer.state.Plan;
 import org.bondspan.viewer.state.Showing;
 
 /**
@@ -32,6 +31,6 @@ public record FindingRow(int number, Severity severity, String rule, String subj
         if (desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent()) {
             return desk.review().get().outcome().findings();
         }
-        return desk.plan().map(Plan::layout).map(layout -> layout.findings()).orElse(List.of());
+        return desk.plan().map(plan -> plan.states().findings()).orElse(List.of());
     }
 }

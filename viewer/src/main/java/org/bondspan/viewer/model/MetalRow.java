@@ -39,7 +39,7 @@ public record MetalRow(String path, String medium, Verdict verdict, String why, 
     private static List<MetalRow> of(Plan plan) {
         Wording wording = Wording.of(plan.site());
         List<MetalRow> rows = new ArrayList<>();
-        for (Link link : plan.layout().links()) {
+        for (Link link : plan.links()) {
             rows.add(new MetalRow(
                     link.path(),
                     Wording.spaced(link.medium()),
@@ -48,7 +48,7 @@ public record MetalRow(String path, String medium, Verdict verdict, String why, 
                             + link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to())),
                     String.join(", ", link.basis())));
         }
-        for (Excluded excluded : plan.layout().excluded()) {
+        for (Excluded excluded : plan.states().excluded()) {
             rows.add(new MetalRow(
                     excluded.path(),
                     Wording.spaced(excluded.medium()),

@@ -6,7 +6,6 @@ import org.bondspan.layout.BondState;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.JudgedWay;
 import org.bondspan.layout.ServiceState;
-import org.bondspan.layout.State;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
@@ -43,24 +42,21 @@ public record ThingRow(String id, String what, String state, String need) {
 
     private static List<ThingRow> of(Plan plan) {
         List<ThingRow> rows = new ArrayList<>();
-        boolean routed = !plan.layout().conductors().isEmpty();
-        for (ServiceState service : plan.layout().services()) {
+        for (ServiceState service : plan.states().services()) {
             rows.add(new ThingRow(service.id(), "service", "", service.need().label()));
         }
-        for (ElectrodeState electrode : plan.layout().electrodes()) {
+        for (ElectrodeState electrode : plan.states().electrodes()) {
             rows.add(new ThingRow(
                     electrode.id(),
                     Wording.spaced(electrode.type()),
-                    routed || electrode.state() != State.BONDED
-                            ? Wording.spaced(electrode.state().label())
-                            : "to be bonded",
+                    Wording.of(electrode.state(), plan),
                     electrode.need().map(WireSize::label).orElse(NONE)));
         }
-        for (BondState bond : plan.layout().bonds()) {
+        for (BondState bond : plan.states().bonds()) {
             rows.add(new ThingRow(
                     bond.path(),
                     "frame or piping",
-                    Wording.spaced(bond.state().label()),
+                    Wording.of(bond.state(), plan),
                     bond.need().map(WireSize::label).orElse(NONE)));
         }
         return List.copyOf(rows);

@@ -6,12 +6,14 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Role;
+import org.bondspan.layout.State;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
 import org.bondspan.units.Weight;
+import org.bondspan.viewer.state.Plan;
 
 /** Places, ends and amounts in words, in the unit of a site. */
 public final class Wording {
@@ -90,6 +92,11 @@ public final class Wording {
             case BONDING_JUMPER -> "BJ";
             case BONDING_CONDUCTOR -> "BC";
         };
+    }
+
+    /** Before there is an interconnection nothing is bonded yet. */
+    static String of(State state, Plan plan) {
+        return state == State.BONDED && !plan.isRouted() ? "to be bonded" : spaced(state.label());
     }
 
     static String spaced(String label) {

@@ -50,7 +50,7 @@ final class Solving {
         });
         Site supposed = opened.question().suppose(opened.site());
         Layout layout = RouteSite.of(opened.site(), opened.question(), limits);
-        return new Answer(opened.question(), Plan.drawn(supposed, layout, findCost(supposed, layout)));
+        return new Answer(opened.question(), Plan.routed(supposed, layout, findCost(supposed, layout)));
     }
 
     private static Optional<Money> findCost(Site site, Layout layout) {

@@ -130,7 +130,7 @@ class DifferencesTest {
                 layout.cautions(),
                 layout.objective(),
                 layout.cost());
-        return new Answer(answer.question(), Plan.drawn(answer.plan().site(), other, Optional.empty()));
+        return new Answer(answer.question(), Plan.routed(answer.plan().site(), other, Optional.empty()));
     }
 
     private static List<Row> rows(Desk first, Desk second) {

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Measurement;
+import org.bondspan.viewer.model.ThingRow;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Message;
@@ -36,8 +37,18 @@ class BenchTest {
             assertThat(read.plan().orElseThrow().pictures().values())
                     .singleElement()
                     .satisfies(picture -> assertThat(picture.items()).isNotEmpty());
-            assertThat(sitting.settle().answer()).isPresent();
+            assertThat(read.plan().orElseThrow().layout()).as("no answer yet").isEmpty();
+            assertThat(state(read, "water")).isEqualTo("to be bonded");
+            assertThat(state(sitting.settle(), "water")).isEqualTo("bonded");
         }
+    }
+
+    private static String state(Desk desk, String id) {
+        return ThingRow.rows(desk).stream()
+                .filter(row -> row.id().equals(id))
+                .map(ThingRow::state)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
