@@ -46,6 +46,26 @@ public record Question(Leave frame, Leave supervision, Leave ring, CodeEdition e
         return new Question(Leave.AS_DRAWN, Leave.AS_DRAWN, Leave.AS_DRAWN, site.codeEdition(), Objective.COPPER);
     }
 
+    public Question withFrame(Leave next) {
+        return new Question(next, supervision, ring, edition, objective);
+    }
+
+    public Question withSupervision(Leave next) {
+        return new Question(frame, next, ring, edition, objective);
+    }
+
+    public Question withRing(Leave next) {
+        return new Question(frame, supervision, next, edition, objective);
+    }
+
+    public Question withEdition(CodeEdition next) {
+        return new Question(frame, supervision, ring, next, objective);
+    }
+
+    public Question withObjective(Objective next) {
+        return new Question(frame, supervision, ring, edition, next);
+    }
+
     /** The site as this question supposes it. */
     public Site suppose(Site site) {
         return site.withPaths(site.paths().stream().map(this::suppose).toList())

@@ -3,7 +3,6 @@ package org.bondspan.viewer.app;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.Stage;
-import org.bondspan.viewer.state.Asking;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
 
@@ -26,7 +25,7 @@ final class Follower {
         last = path;
         stage.setTitle(
                 desk.opened().map(opened -> opened.site().name() + " \u2013 ").orElse("") + "Bondspan");
-        settings.keep(Asking.recent(settings.recent(), path.get()));
+        settings.keepRecent(path.get());
         settings.write();
     }
 }

@@ -19,6 +19,7 @@ import org.bondspan.sheet.plan.Palette;
  */
 public final class Settings {
     private static final String RECENT = "recent.";
+    private static final int MOST_RECENT = 10;
 
     private final Optional<Path> file;
     private final Properties values = new Properties();
@@ -131,10 +132,17 @@ public final class Settings {
         }
     }
 
-    public void keep(List<Path> recent) {
+    /** A file has been opened; each stands once, ten at most. */
+    public void keepRecent(Path newest) {
+        List<Path> before = recent();
         values.keySet().removeIf(key -> key.toString().startsWith(RECENT));
-        for (int i = 0; i < recent.size(); i++) {
-            values.setProperty(RECENT + i, recent.get(i).toString());
+        values.setProperty(RECENT + 0, newest.toString());
+        List<Path> others = before.stream()
+                .filter(path -> !path.equals(newest))
+                .limit(MOST_RECENT - 1)
+                .toList();
+        for (int i = 0; i < others.size(); i++) {
+            values.setProperty(RECENT + (i + 1), others.get(i).toString());
         }
     }
 }

@@ -2,7 +2,6 @@ package org.bondspan.viewer.model;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.ElectrodeState;
 import org.bondspan.layout.End;
@@ -34,21 +33,18 @@ final class AnswerFacts {
 
     /** About a conductor or a joint of the answer. */
     Optional<FactSheet> findCopper(String id) {
-        return first(plan.conductors(), Conductor::id, id)
+        return FactSheets.first(plan.conductors(), Conductor::id, id)
                 .map(this::conductor)
-                .or(() -> first(plan.layout().map(Layout::joints).orElse(List.of()), Joint::id, id)
+                .or(() -> FactSheets.first(plan.layout().map(Layout::joints).orElse(List.of()), Joint::id, id)
                         .map(this::joint));
     }
 
     /** About an electrode or a service. */
     Optional<FactSheet> findThing(String id) {
-        return first(plan.states().electrodes(), ElectrodeState::id, id)
+        return FactSheets.first(plan.states().electrodes(), ElectrodeState::id, id)
                 .map(this::electrode)
-                .or(() -> first(plan.states().services(), ServiceState::id, id).map(this::service));
-    }
-
-    private static <T> Optional<T> first(List<T> all, Function<T, String> idOf, String id) {
-        return all.stream().filter(one -> idOf.apply(one).equals(id)).findFirst();
+                .or(() -> FactSheets.first(plan.states().services(), ServiceState::id, id)
+                        .map(this::service));
     }
 
     private FactSheet conductor(Conductor conductor) {
@@ -104,10 +100,8 @@ final class AnswerFacts {
     }
 
     private FactSheet electrode(ElectrodeState electrode) {
-        List<Connection> connections = site.electrodes().stream()
-                .filter(one -> one.id().equals(electrode.id()))
+        List<Connection> connections = FactSheets.first(site.electrodes(), Electrode::id, electrode.id())
                 .map(Electrode::connections)
-                .findFirst()
                 .orElse(List.of());
         return new FactSheet.Writer(electrode.id(), "electrode, " + Wording.spaced(electrode.type()))
                 .fact("state", Wording.of(electrode.state(), plan))
@@ -115,7 +109,7 @@ final class AnswerFacts {
                 .fact("calls for", electrode.need().map(WireSize::label).orElse(""))
                 .fact("sections", String.join(", ", electrode.basis()))
                 .fact("way to it", String.join(", ", electrode.way()))
-                .fact("landed by", String.join(", ", landing(electrode.id())))
+                .fact("landed by", String.join(", ", landing(plan, electrode.id())))
                 .fact(
                         "may land at",
                         wording.of(
@@ -124,10 +118,8 @@ final class AnswerFacts {
     }
 
     private FactSheet service(ServiceState state) {
-        Service service = site.services().stream()
-                .filter(one -> one.id().equals(state.id()))
-                .findFirst()
-                .orElseThrow();
+        Service service =
+                FactSheets.first(site.services(), Service::id, state.id()).orElseThrow();
         return new FactSheet.Writer(state.id(), "service")
                 .fact("supply", state.supply())
                 .fact(
@@ -137,7 +129,7 @@ final class AnswerFacts {
                                 + service.ungrounded().material().label())
                 .fact("area", Numbers.printArea(state.area()))
                 .fact("calls for", state.need().label() + " copper, Table 250.66")
-                .fact("landed by", String.join(", ", landing(state.id())))
+                .fact("landed by", String.join(", ", landing(plan, state.id())))
                 .fact(
                         "may land at",
                         wording.of(service.connections().stream()
@@ -146,14 +138,15 @@ final class AnswerFacts {
                 .sheet();
     }
 
-    private List<String> landing(String id) {
+    /** The conductors that land on that. */
+    static List<String> landing(Plan plan, String id) {
         return plan.conductors().stream()
                 .filter(conductor -> landsOn(conductor.from(), id) || landsOn(conductor.to(), id))
                 .map(Conductor::id)
                 .toList();
     }
 
-    static boolean landsOn(End end, String id) {
+    private static boolean landsOn(End end, String id) {
         return (end instanceof End.AtService at && at.service().equals(id))
                 || (end instanceof End.AtElectrode electrode
                         && electrode.electrode().equals(id))

@@ -3,11 +3,15 @@ package org.bondspan.viewer.model;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.layout.BondState;
-import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Excluded;
 import org.bondspan.layout.Link;
+import org.bondspan.site.Busbar;
+import org.bondspan.site.ClosedArea;
+import org.bondspan.site.Level;
+import org.bondspan.site.Riser;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
+import org.bondspan.site.Wall;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Plan;
 
@@ -24,11 +28,7 @@ final class BuildingFacts {
     }
 
     Optional<FactSheet> find(String id) {
-        Optional<FactSheet> path = site.paths().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(this::path);
-        return path.or(() -> findPlace(id));
+        return FactSheets.first(site.paths(), SitePath::id, id).map(this::path).or(() -> findPlace(id));
     }
 
     private FactSheet path(SitePath path) {
@@ -41,7 +41,7 @@ final class BuildingFacts {
         FactSheet.Writer writer = new FactSheet.Writer(path.id(), subtitle(path, excluded));
         links.forEach(link -> carries(writer, link));
         excluded.forEach(one -> writer.fact("may not carry", one.reason() + " " + String.join(", ", one.basis())));
-        writer.fact("landed by", String.join(", ", landing(path.id())));
+        writer.fact("landed by", String.join(", ", AnswerFacts.landing(plan, path.id())));
         plan.states().bonds().stream()
                 .filter(bond -> bond.path().equals(path.id()))
                 .forEach(bond -> bond(writer, bond));
@@ -63,17 +63,7 @@ final class BuildingFacts {
 
     private void carries(FactSheet.Writer writer, Link link) {
         String length = link.length().isZero() ? "" : ", " + wording.of(link.length());
-        writer.fact(
-                "carries, no copper",
-                entered(link) + " to " + left(link) + length + "; " + String.join(", ", link.basis()));
-    }
-
-    private String entered(Link link) {
-        return link.fromPlace().map(wording::of).orElseGet(() -> wording.of(link.from()));
-    }
-
-    private String left(Link link) {
-        return link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to()));
+        writer.fact("carries, no copper", wording.between(link) + length + "; " + String.join(", ", link.basis()));
     }
 
     private void bond(FactSheet.Writer writer, BondState bond) {
@@ -94,58 +84,48 @@ final class BuildingFacts {
                 : medium;
     }
 
-    private List<String> landing(String id) {
-        return plan.conductors().stream()
-                .filter(conductor ->
-                        AnswerFacts.landsOn(conductor.from(), id) || AnswerFacts.landsOn(conductor.to(), id))
-                .map(Conductor::id)
+    private Optional<FactSheet> findPlace(String id) {
+        return FactSheets.first(areas(), ClosedArea::id, id)
+                .map(area -> new FactSheet.Writer(id, "closed area")
+                        .fact("copper", "No conductor may run inside; its edges are free.")
+                        .sheet())
+                .or(() -> FactSheets.first(site.risers(), Riser::id, id)
+                        .map(riser -> new FactSheet.Writer(id, "riser")
+                                .fact(
+                                        "copper",
+                                        "May run from level to level here: " + String.join(", ", riser.levels()) + ".")
+                                .sheet()))
+                .or(() -> FactSheets.first(site.busbars(), Busbar::id, id)
+                        .map(busbar -> new FactSheet.Writer(id, "busbar")
+                                .fact("place", wording.of(busbar.position()))
+                                .fact("conductors", "May be joined here, 250.64(F)(3).")
+                                .sheet()))
+                .or(() -> FactSheets.first(walls(), Wall::id, id)
+                        .map(wall -> new FactSheet.Writer(id, "wall")
+                                .fact("passing it", wall.crossing().isPresent() ? "has its price" : "costs nothing")
+                                .sheet()))
+                .or(() -> FactSheets.first(site.levels(), Level::id, id).map(this::level));
+    }
+
+    private List<ClosedArea> areas() {
+        return site.levels().stream()
+                .flatMap(level -> level.closedAreas().stream())
                 .toList();
     }
 
-    private Optional<FactSheet> findPlace(String id) {
-        Optional<FactSheet> area = site.levels().stream()
-                .flatMap(level -> level.closedAreas().stream())
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(one -> new FactSheet.Writer(id, "closed area")
-                        .fact("copper", "No conductor may run inside; its edges are free.")
-                        .sheet());
-        Optional<FactSheet> riser = site.risers().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(one -> new FactSheet.Writer(id, "riser")
-                        .fact("copper", "May run from level to level here: " + String.join(", ", one.levels()) + ".")
-                        .sheet());
-        Optional<FactSheet> busbar = site.busbars().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(one -> new FactSheet.Writer(id, "busbar")
-                        .fact("place", wording.of(one.position()))
-                        .fact("conductors", "May be joined here, 250.64(F)(3).")
-                        .sheet());
-        return area.or(() -> riser).or(() -> busbar).or(() -> findWallOrLevel(id));
+    private List<Wall> walls() {
+        return site.levels().stream().flatMap(level -> level.walls().stream()).toList();
     }
 
-    private Optional<FactSheet> findWallOrLevel(String id) {
-        Optional<FactSheet> wall = site.levels().stream()
-                .flatMap(level -> level.walls().stream())
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(one -> new FactSheet.Writer(id, "wall")
-                        .fact("passing it", one.crossing().isPresent() ? "has its price" : "costs nothing")
-                        .sheet());
-        Optional<FactSheet> level = site.levels().stream()
-                .filter(one -> one.id().equals(id))
-                .findFirst()
-                .map(one -> new FactSheet.Writer(id, "outline of the level")
-                        .fact("floor", wording.of(one.floor()))
-                        .fact(
-                                "copper",
-                                one.openHeight()
-                                        .map(height -> "May run anywhere at " + wording.of(height)
-                                                + " above the floor, outside closed areas.")
-                                        .orElse("Runs along drawn lines only."))
-                        .sheet());
-        return wall.or(() -> level);
+    private FactSheet level(Level level) {
+        return new FactSheet.Writer(level.id(), "outline of the level")
+                .fact("floor", wording.of(level.floor()))
+                .fact(
+                        "copper",
+                        level.openHeight()
+                                .map(height -> "May run anywhere at " + wording.of(height)
+                                        + " above the floor, outside closed areas.")
+                                .orElse("Runs along drawn lines only."))
+                .sheet();
     }
 }

@@ -12,7 +12,6 @@ import org.bondspan.units.Weight;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
 import org.bondspan.viewer.state.Reviewed;
-import org.bondspan.viewer.state.Showing;
 
 /**
  * A row of the conductor schedule.
@@ -24,11 +23,9 @@ public record ConductorRow(String id, String size, String kind, String length, S
 
     /** The rows of what is shown, in its order. */
     public static List<ConductorRow> rows(Desk desk) {
-        boolean proposal = desk.look().showing() == Showing.PROPOSAL;
-        Optional<List<ConductorRow>> ofProposal = proposal
-                ? desk.review().flatMap(review -> desk.plan().map(plan -> of(review, plan)))
-                : Optional.empty();
-        return ofProposal.or(() -> desk.plan().map(ConductorRow::of)).orElse(List.of());
+        return desk.plan()
+                .map(plan -> desk.proposal().map(review -> of(review, plan)).orElseGet(() -> of(plan)))
+                .orElse(List.of());
     }
 
     private static List<ConductorRow> of(Plan plan) {

@@ -3,13 +3,13 @@ package org.bondspan.viewer.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Site;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Opened;
 import org.bondspan.viewer.state.Plan;
-import org.bondspan.viewer.state.Showing;
 
 /** Finds the facts about what has an id. */
 public final class FactSheets {
@@ -25,12 +25,16 @@ public final class FactSheets {
         return desk.plan().flatMap(plan -> facts(desk, plan, id)).map(sheet -> withFindings(sheet, desk, id));
     }
 
+    /** The one of that id. */
+    static <T> Optional<T> first(List<T> all, Function<T, String> idOf, String id) {
+        return all.stream().filter(one -> idOf.apply(one).equals(id)).findFirst();
+    }
+
     private static Optional<FactSheet> facts(Desk desk, Plan plan, String id) {
         AnswerFacts facts = new AnswerFacts(plan);
-        boolean proposal =
-                desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent();
-        Optional<FactSheet> shown =
-                proposal ? new ProposalFacts(desk.review().get(), plan).find(id) : facts.findCopper(id);
+        Optional<FactSheet> shown = desk.proposal()
+                .map(review -> new ProposalFacts(review, plan).find(id))
+                .orElseGet(() -> facts.findCopper(id));
         return shown.or(() -> facts.findThing(id)).or(() -> new BuildingFacts(plan).find(id));
     }
 

@@ -6,7 +6,6 @@ import java.util.List;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.viewer.state.Desk;
-import org.bondspan.viewer.state.Showing;
 
 /**
  * A finding as the list shows it.
@@ -28,9 +27,9 @@ public record FindingRow(int number, Severity severity, String rule, String subj
     }
 
     static List<Finding> findings(Desk desk) {
-        if (desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent()) {
-            return desk.review().get().outcome().findings();
-        }
-        return desk.plan().map(plan -> plan.states().findings()).orElse(List.of());
+        return desk.proposal()
+                .map(review -> review.outcome().findings())
+                .or(() -> desk.plan().map(plan -> plan.states().findings()))
+                .orElse(List.of());
     }
 }

@@ -44,8 +44,7 @@ public record MetalRow(String path, String medium, Verdict verdict, String why, 
                     link.path(),
                     Wording.spaced(link.medium()),
                     Verdict.CARRIES,
-                    link.fromPlace().map(wording::of).orElseGet(() -> wording.of(link.from())) + " to "
-                            + link.toPlace().map(wording::of).orElseGet(() -> wording.of(link.to())),
+                    wording.between(link),
                     String.join(", ", link.basis())));
         }
         for (Excluded excluded : plan.states().excluded()) {

@@ -21,17 +21,14 @@ final class ProposalFacts {
     }
 
     Optional<FactSheet> find(String id) {
-        return review.proposal().conductors().stream()
-                .filter(conductor -> conductor.id().equals(id))
-                .findFirst()
+        return FactSheets.first(review.proposal().conductors(), ProposedConductor::id, id)
                 .map(this::conductor)
                 .or(() -> findThing(id));
     }
 
     private FactSheet conductor(ProposedConductor conductor) {
-        Optional<JudgedConductor> judged = review.outcome().conductors().stream()
-                .filter(one -> one.id().equals(conductor.id()))
-                .findFirst();
+        Optional<JudgedConductor> judged =
+                FactSheets.first(review.outcome().conductors(), JudgedConductor::id, conductor.id());
         return new FactSheet.Writer(
                         conductor.id() + "  " + conductor.size().label(),
                         "proposed conductor, " + conductor.material().label())
@@ -49,11 +46,7 @@ final class ProposalFacts {
                 .fact("to", wording.of(conductor.to()))
                 .fact(
                         "protection",
-                        Wording.spaced(conductor
-                                .enclosure()
-                                .name()
-                                .toLowerCase(Locale.ROOT)
-                                .replace('_', ' ')))
+                        conductor.enclosure().name().toLowerCase(Locale.ROOT).replace('_', ' '))
                 .fact("thinnest of", thinnest(conductor.id()))
                 .fact("run", wording.of(conductor.line()))
                 .sheet();

@@ -41,8 +41,7 @@ public final class Scenes {
                 ? desk.pinned().flatMap(pinned -> answer("Pinned: ", pinned, desk))
                 : Optional.empty();
         Optional<Titled> proposal = showing == Showing.ANSWER || kept.isPresent() ? Optional.empty() : proposal(desk);
-        Optional<Titled> answer =
-                showing == Showing.PROPOSAL && desk.review().isPresent() ? Optional.empty() : answer(desk);
+        Optional<Titled> answer = showing == Showing.PROPOSAL ? Optional.empty() : answer(desk);
         return Stream.of(kept, proposal, answer).flatMap(Optional::stream).toList();
     }
 

@@ -106,11 +106,10 @@ public record Switch(What what, Position position, boolean available, String exp
     }
 
     private static Question with(Question asked, What what, Leave leave) {
-        return new Question(
-                what == What.FRAME ? leave : asked.frame(),
-                what == What.SUPERVISION ? leave : asked.supervision(),
-                what == What.RING ? leave : asked.ring(),
-                asked.edition(),
-                asked.objective());
+        return switch (what) {
+            case FRAME -> asked.withFrame(leave);
+            case SUPERVISION -> asked.withSupervision(leave);
+            case RING -> asked.withRing(leave);
+        };
     }
 }

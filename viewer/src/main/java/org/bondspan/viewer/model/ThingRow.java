@@ -9,7 +9,6 @@ import org.bondspan.layout.ServiceState;
 import org.bondspan.units.WireSize;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
-import org.bondspan.viewer.state.Showing;
 
 /**
  * A service, an electrode, a frame or piping, and what has become of it.
@@ -24,12 +23,11 @@ public record ThingRow(String id, String what, String state, String need) {
      * service, and whether it is.
      */
     public static List<ThingRow> rows(Desk desk) {
-        if (desk.look().showing() == Showing.PROPOSAL && desk.review().isPresent()) {
-            return desk.review().get().outcome().ways().stream()
-                    .map(ThingRow::of)
-                    .toList();
-        }
-        return desk.plan().map(ThingRow::of).orElse(List.of());
+        return desk.proposal()
+                .map(review ->
+                        review.outcome().ways().stream().map(ThingRow::of).toList())
+                .or(() -> desk.plan().map(ThingRow::of))
+                .orElse(List.of());
     }
 
     private static ThingRow of(JudgedWay way) {

@@ -19,7 +19,6 @@ import org.bondspan.viewer.state.Answer;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Plan;
 import org.bondspan.viewer.state.Reviewed;
-import org.bondspan.viewer.state.Showing;
 
 /**
  * What stands at the foot of the window at all times.
@@ -44,13 +43,10 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
     }
 
     public static Totals of(Desk desk) {
-        if (desk.look().showing() == Showing.PROPOSAL) {
-            Optional<Totals> ofProposal = desk.review().map(Totals::of);
-            if (ofProposal.isPresent()) {
-                return ofProposal.get();
-            }
-        }
-        return desk.answer().map(Totals::of).orElseGet(() -> unanswered(desk));
+        return desk.proposal()
+                .map(Totals::of)
+                .or(() -> desk.answer().map(Totals::of))
+                .orElseGet(() -> unanswered(desk));
     }
 
     static Totals unanswered(Desk desk) {

@@ -2,9 +2,9 @@ package org.bondspan.viewer.model;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.bondspan.layout.End;
+import org.bondspan.layout.Link;
 import org.bondspan.layout.Role;
 import org.bondspan.layout.State;
 import org.bondspan.site.Position;
@@ -70,6 +70,12 @@ public final class Wording {
         return of(((End.AtPlace) end).place());
     }
 
+    /** Where metal is entered and where it is left. */
+    String between(Link link) {
+        return link.fromPlace().map(this::of).orElseGet(() -> of(link.from())) + " to "
+                + link.toPlace().map(this::of).orElseGet(() -> of(link.to()));
+    }
+
     private String number(Length length) {
         return Numbers.rounded(length.in(unit)).toPlainString();
     }
@@ -101,10 +107,6 @@ public final class Wording {
 
     static String spaced(String label) {
         return label.replace('-', ' ');
-    }
-
-    static String capital(String words) {
-        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     static String counted(long count, String one) {

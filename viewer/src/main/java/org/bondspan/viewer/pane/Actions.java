@@ -70,31 +70,26 @@ final class Actions {
     }
 
     void openProposal() {
-        if (opened().isEmpty()) {
-            siteFirst();
-            return;
-        }
-        dialogs.open(Dialogs.Kind.PROPOSAL).ifPresent(this::review);
+        ofSite(opened -> dialogs.open(Dialogs.Kind.PROPOSAL).ifPresent(path -> bench.review(opened, path)));
     }
 
     void openPrices() {
-        if (opened().isEmpty()) {
-            siteFirst();
-            return;
-        }
-        dialogs.open(Dialogs.Kind.PRICES).ifPresent(this::price);
+        ofSite(opened -> dialogs.open(Dialogs.Kind.PRICES).ifPresent(book -> bench.price(opened, book)));
     }
 
     void review(Path path) {
-        opened().ifPresentOrElse(opened -> bench.review(opened, path), this::siteFirst);
+        ofSite(opened -> bench.review(opened, path));
     }
 
-    void price(Path path) {
-        opened().ifPresentOrElse(opened -> bench.price(opened, path), this::siteFirst);
+    void price(Path book) {
+        ofSite(opened -> bench.price(opened, book));
     }
 
-    private void siteFirst() {
-        run(Asking.say(Message.notice("Open the site first", "Proposals and price books belong to a site.")));
+    private void ofSite(Consumer<Opened> action) {
+        opened().ifPresentOrElse(
+                        action,
+                        () -> run(Asking.say(
+                                Message.notice("Open the site first", "Proposals and price books belong to a site."))));
     }
 
     void turn(Switch.What what) {
@@ -102,21 +97,11 @@ final class Actions {
     }
 
     void edition(CodeEdition edition) {
-        ask(opened -> new Question(
-                opened.question().frame(),
-                opened.question().supervision(),
-                opened.question().ring(),
-                edition,
-                opened.question().objective()));
+        ask(opened -> opened.question().withEdition(edition));
     }
 
     void objective(Objective objective) {
-        ask(opened -> new Question(
-                opened.question().frame(),
-                opened.question().supervision(),
-                opened.question().ring(),
-                opened.question().edition(),
-                objective));
+        ask(opened -> opened.question().withObjective(objective));
     }
 
     void askAsDrawn() {

@@ -9,7 +9,7 @@ import org.bondspan.viewer.state.Desk;
 
 /** The first caution above every answer, with the others a pointer away; all stand in the schedule. */
 final class CautionLine implements Pane {
-    private final Label line = Controls.label("", "caution");
+    private final Label line = Controls.label("", "first-caution");
     private final Tooltip all = new Tooltip();
 
     CautionLine() {

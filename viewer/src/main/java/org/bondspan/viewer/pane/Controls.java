@@ -1,5 +1,6 @@
 package org.bondspan.viewer.pane;
 
+import java.util.Locale;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
@@ -18,6 +19,11 @@ import javafx.util.Duration;
 /** Controls as all panes make them: with an id, a mnemonic and a tooltip. */
 final class Controls {
     private Controls() {}
+
+    /** {@code show-side-by-side}. */
+    static String id(String what, Enum<?> which) {
+        return what + "-" + which.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
 
     static Button button(String id, String text, String tip, Runnable action) {
         return set(new Button(text), id, tip, action);

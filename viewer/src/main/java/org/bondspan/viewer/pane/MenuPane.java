@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -122,7 +121,7 @@ final class MenuPane implements Pane {
             layers.put(
                     layer,
                     Controls.check(
-                            "menu-layer-" + lower(layer),
+                            Controls.id("menu-layer", layer),
                             LayerNames.of(layer),
                             "",
                             () -> actions.run(Looking.toggle(layer))));
@@ -164,7 +163,8 @@ final class MenuPane implements Pane {
 
     private void showing(Showing what, String name, String keys) {
         showings.put(
-                what, Controls.radio("menu-show-" + lower(what), name, keys, () -> actions.run(Looking.showing(what))));
+                what,
+                Controls.radio(Controls.id("menu-show", what), name, keys, () -> actions.run(Looking.showing(what))));
     }
 
     private Menu question() {
@@ -172,7 +172,7 @@ final class MenuPane implements Pane {
             switches.put(
                     what,
                     Controls.check(
-                            "menu-may-carry-" + lower(what),
+                            Controls.id("menu-may-carry", what),
                             "_" + what.label() + " may carry",
                             "",
                             () -> actions.turn(what)));
@@ -190,7 +190,7 @@ final class MenuPane implements Pane {
             objectives.put(
                     objective,
                     Controls.radio(
-                            "menu-least-" + lower(objective),
+                            Controls.id("menu-least", objective),
                             "Least " + objective.label(),
                             "",
                             () -> actions.objective(objective)));
@@ -241,10 +241,6 @@ final class MenuPane implements Pane {
         return item;
     }
 
-    private static String lower(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     @Override
     public Node node() {
         return bar;
@@ -259,7 +255,7 @@ final class MenuPane implements Pane {
         layers.forEach((layer, item) -> item.setSelected(!desk.look().hidden().contains(layer)));
         showings.forEach((what, item) -> {
             item.setSelected(desk.look().showing() == what);
-            item.setDisable(!PlanStrip.isThere(desk, what));
+            item.setDisable(!desk.has(what));
         });
         desk.opened().ifPresent(opened -> show(opened, desk.look().level()));
     }

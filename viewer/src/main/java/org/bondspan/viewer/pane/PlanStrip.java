@@ -3,9 +3,7 @@ package org.bondspan.viewer.pane;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -75,10 +73,7 @@ final class PlanStrip implements Pane {
         layers.setTooltip(Controls.tip("What the plan shows"));
         for (Layer layer : LayerNames.order()) {
             CheckMenuItem item = Controls.check(
-                    "layer-" + layer.name().toLowerCase(Locale.ROOT),
-                    LayerNames.of(layer),
-                    "",
-                    () -> actions.run(Looking.toggle(layer)));
+                    Controls.id("layer", layer), LayerNames.of(layer), "", () -> actions.run(Looking.toggle(layer)));
             layerItems.put(layer, item);
         }
         labels = Controls.check("labels", "Words on the plan", "", this::labels);
@@ -101,8 +96,13 @@ final class PlanStrip implements Pane {
     }
 
     private void addShowing(Showing what, String name, String tip) {
-        String id = "show-" + what.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        showings.put(what, Controls.toggle(id, name, tip, () -> echo.hear(() -> actions.run(Looking.showing(what)))));
+        showings.put(
+                what,
+                Controls.toggle(
+                        Controls.id("show", what),
+                        name,
+                        tip,
+                        () -> echo.hear(() -> actions.run(Looking.showing(what)))));
     }
 
     void zoom(double factor) {
@@ -138,9 +138,9 @@ final class PlanStrip implements Pane {
         echo.mute(() -> showLevels(desk));
         showings.forEach((what, button) -> {
             button.setSelected(desk.look().showing() == what);
-            button.setDisable(!isThere(desk, what));
+            button.setDisable(!desk.has(what));
         });
-        Controls.present(showingBox, isThere(desk, Showing.PROPOSAL) || isThere(desk, Showing.SIDE_BY_SIDE));
+        Controls.present(showingBox, desk.has(Showing.SIDE_BY_SIDE));
         pin.setSelected(desk.pinned().isPresent());
         pin.setText(desk.pinned().isPresent() ? "Un_pin" : "_Pin answer");
         pin.setDisable(desk.answer().isEmpty());
@@ -164,14 +164,5 @@ final class PlanStrip implements Pane {
         }
         Controls.present(level, ids.size() > 1);
         Controls.present(levelName, ids.size() > 1);
-    }
-
-    static boolean isThere(Desk desk, Showing what) {
-        Optional<?> pinned = desk.pinned();
-        return switch (what) {
-            case ANSWER -> true;
-            case PROPOSAL -> desk.review().isPresent();
-            case SIDE_BY_SIDE -> pinned.isPresent() || desk.review().isPresent();
-        };
     }
 }

@@ -2,7 +2,6 @@ package org.bondspan.viewer.pane;
 
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -58,11 +57,7 @@ final class QuestionPane implements Pane {
     private Node[] switches() {
         for (Switch.What what : Switch.What.values()) {
             CheckBox box = new CheckBox("_" + what.label());
-            Controls.set(
-                    box,
-                    "may-carry-" + what.name().toLowerCase(Locale.ROOT),
-                    "",
-                    () -> echo.hear(() -> actions.turn(what)));
+            Controls.set(box, Controls.id("may-carry", what), "", () -> echo.hear(() -> actions.turn(what)));
             boxes.put(what, box);
         }
         return boxes.values().toArray(new Node[0]);

@@ -70,22 +70,31 @@ final class RowTable<R> {
 
     /** A column as wide as its contents. */
     RowTable<R> column(String name, Function<R, String> text) {
-        return column(name, text, Pos.CENTER_LEFT);
+        add(name, text, Pos.CENTER_LEFT);
+        return this;
     }
 
     /** A column of amounts, as wide as its contents. */
     RowTable<R> number(String name, Function<R, String> text) {
-        return column(name, text, Pos.CENTER_RIGHT);
+        add(name, text, Pos.CENTER_RIGHT);
+        return this;
     }
 
     /** A column of words that may be cut: shares with others of its kind the room that the rest leave. */
     RowTable<R> words(String name, Function<R, String> text) {
-        column(name, text, Pos.CENTER_LEFT);
-        elastic.add(table.getColumns().get(table.getColumns().size() - 1));
+        elastic.add(add(name, text, Pos.CENTER_LEFT));
         return this;
     }
 
-    private RowTable<R> column(String name, Function<R, String> text, Pos alignment) {
+    /** A column of whole sentences, which are broken into lines; as wide as one of words. */
+    RowTable<R> prose(String name, Function<R, String> text) {
+        TableColumn<R, String> column = add(name, text, Pos.CENTER_LEFT);
+        column.setCellFactory(of -> new Prose<>());
+        elastic.add(column);
+        return this;
+    }
+
+    private TableColumn<R, String> add(String name, Function<R, String> text, Pos alignment) {
         TableColumn<R, String> column = new TableColumn<>(name);
         column.setMinWidth(LEAST);
         column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(text.apply(cell.getValue())));
@@ -96,7 +105,7 @@ final class RowTable<R> {
             column.setComparator(RowTable::compareNumbers);
         }
         table.getColumns().add(column);
-        return this;
+        return column;
     }
 
     /** Amounts with units by size, what is no amount by letters. */
@@ -119,9 +128,27 @@ final class RowTable<R> {
                 super.updateItem(text, empty);
                 setText(empty ? null : text);
                 setAlignment(alignment);
-                setTooltip(empty || text == null || text.length() < 12 ? null : new Tooltip(text));
+                setTooltip(empty || text == null || text.length() < 6 ? null : new Tooltip(text));
             }
         };
+    }
+
+    /** Text as high as its lines: a label in a table does not know its width in time. */
+    private static final class Prose<R> extends TableCell<R, String> {
+        private final Text lines = new Text();
+
+        Prose() {
+            lines.getStyleClass().add("prose");
+            lines.wrappingWidthProperty().bind(widthProperty().subtract(BESIDE_CELL));
+            setPrefHeight(USE_COMPUTED_SIZE);
+        }
+
+        @Override
+        protected void updateItem(String text, boolean empty) {
+            super.updateItem(text, empty);
+            lines.setText(empty ? "" : text);
+            setGraphic(empty ? null : lines);
+        }
     }
 
     /** The words get what the rest leave; where that is next to nothing, the table is scrolled. */

@@ -93,13 +93,12 @@ final class SchedulePane implements Pane {
         return new RowTable<MetalRow>("metal", "No metal is drawn", row -> Optional.of(row.path()), reveal)
                 .column("path", MetalRow::path)
                 .column("verdict", row -> row.verdict().words())
-                .words("section", MetalRow::sections)
-                .words("why, or between what", MetalRow::why);
+                .prose("why, or between what", row -> row.why() + " " + row.sections());
     }
 
     private static RowTable<Differences.Row> differences() {
         return new RowTable<Differences.Row>("differences", "Nothing differs", row -> Optional.empty(), id -> {})
-                .words("what", Differences.Row::what)
+                .prose("what", Differences.Row::what)
                 .number("pinned", Differences.Row::first)
                 .number("answer", Differences.Row::second)
                 .number("difference", Differences.Row::difference);
@@ -130,7 +129,7 @@ final class SchedulePane implements Pane {
     }
 
     private void fill(Desk desk) {
-        boolean proposal = desk.look().showing() == Showing.PROPOSAL;
+        boolean proposal = desk.proposal().isPresent();
         conductors.rename(0, proposal ? "conductor" : "id");
         conductors.rename(1, proposal ? "proposed" : "size");
         conductors.rename(2, proposal ? "needed" : "kind");

@@ -39,10 +39,10 @@ final class CrowdFinder {
     private Crowds find() {
         List<Crowd> crowds = new ArrayList<>();
         Set<String> apart = new HashSet<>();
-        for (List<Short> group : groups(shortOnes())) {
-            List<String> ids = group.stream().map(Short::id).toList();
+        for (List<Span> group : groups(shortSpans())) {
+            List<String> ids = group.stream().map(Span::id).toList();
             Bounds bounds = group.stream()
-                    .map(Short::bounds)
+                    .map(Span::bounds)
                     .reduce(CrowdFinder::around)
                     .orElseThrow();
             if (group.size() <= FEW) {
@@ -55,9 +55,9 @@ final class CrowdFinder {
         return new Crowds(crowds, apart);
     }
 
-    private record Short(String id, Bounds bounds) {}
+    private record Span(String id, Bounds bounds) {}
 
-    private List<Short> shortOnes() {
+    private List<Span> shortSpans() {
         Map<String, Bounds> conductors = new LinkedHashMap<>();
         for (Item item : seen.items()) {
             if (item instanceof Item.Run && item.layer() == Layer.CONDUCTORS) {
@@ -65,7 +65,7 @@ final class CrowdFinder {
             }
         }
         return conductors.entrySet().stream()
-                .map(entry -> new Short(entry.getKey(), entry.getValue()))
+                .map(entry -> new Span(entry.getKey(), entry.getValue()))
                 .filter(one -> points(one.bounds()) < Crowds.SHORTEST)
                 .toList();
     }
@@ -78,14 +78,14 @@ final class CrowdFinder {
         return Math.max(bounds.width(), bounds.height());
     }
 
-    private List<List<Short>> groups(List<Short> all) {
-        List<List<Short>> groups = new ArrayList<>();
-        List<Short> free = new ArrayList<>(all);
+    private List<List<Span>> groups(List<Span> all) {
+        List<List<Span>> groups = new ArrayList<>();
+        List<Span> free = new ArrayList<>(all);
         while (!free.isEmpty()) {
-            List<Short> group = new ArrayList<>(List.of(free.remove(0)));
+            List<Span> group = new ArrayList<>(List.of(free.remove(0)));
             for (int i = 0; i < group.size(); i++) {
                 Bounds from = group.get(i).bounds();
-                List<Short> close = free.stream()
+                List<Span> close = free.stream()
                         .filter(one -> apart(from, one.bounds()) < NEAR)
                         .toList();
                 free.removeAll(close);

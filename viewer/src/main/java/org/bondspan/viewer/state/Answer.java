@@ -1,7 +1,6 @@
 package org.bondspan.viewer.state;
 
 import org.bondspan.layout.Layout;
-import org.bondspan.layout.Status;
 import org.bondspan.usecase.Question;
 
 /**
@@ -18,9 +17,5 @@ public record Answer(Question question, Plan plan) {
 
     public Layout layout() {
         return plan.layout().orElseThrow();
-    }
-
-    public boolean isImpossible() {
-        return layout().status() == Status.IMPOSSIBLE;
     }
 }

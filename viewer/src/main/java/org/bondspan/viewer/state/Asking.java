@@ -1,8 +1,5 @@
 package org.bondspan.viewer.state;
 
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -68,14 +65,7 @@ public final class Asking {
     }
 
     public static Command closeReview() {
-        return new Command(
-                "close the proposal",
-                desk -> desk.reviewing(Optional.empty())
-                        .with(
-                                desk.look().showing() == Showing.ANSWER
-                                                || desk.pinned().isPresent()
-                                        ? desk.look()
-                                        : desk.look().showing(Showing.ANSWER)));
+        return new Command("close the proposal", desk -> desk.reviewing(Optional.empty()));
     }
 
     /** The work came to nothing: the last answer and its question stand. */
@@ -108,22 +98,7 @@ public final class Asking {
     }
 
     public static Command unpin() {
-        return new Command(
-                "unpin",
-                desk -> desk.pinning(Optional.empty())
-                        .with(
-                                desk.look().showing() == Showing.SIDE_BY_SIDE
-                                                && desk.review().isEmpty()
-                                        ? desk.look().showing(Showing.ANSWER)
-                                        : desk.look()));
-    }
-
-    /** The newest first, each once, ten at most. */
-    public static List<Path> recent(List<Path> before, Path newest) {
-        List<Path> next = new ArrayList<>();
-        next.add(newest);
-        before.stream().filter(path -> !path.equals(newest)).limit(9).forEach(next::add);
-        return List.copyOf(next);
+        return new Command("unpin", desk -> desk.pinning(Optional.empty()));
     }
 
     private static Command ofWork(long number, String name, UnaryOperator<Desk> change) {

@@ -38,6 +38,25 @@ public record Desk(
         return answer.map(Answer::plan).or(() -> opened.map(Opened::unrouted));
     }
 
+    /** The proposal, where that is what is shown. */
+    public Optional<Reviewed> proposal() {
+        return look.showing() == Showing.PROPOSAL ? review : Optional.empty();
+    }
+
+    /** Whether there is such a plan to show. */
+    public boolean has(Showing showing) {
+        return switch (showing) {
+            case ANSWER -> true;
+            case PROPOSAL -> review.isPresent();
+            case SIDE_BY_SIDE -> pinned.isPresent() || review.isPresent();
+        };
+    }
+
+    /** Shows the answer where what was shown is there no more. */
+    private Desk withoutTheGone() {
+        return has(look.showing()) ? this : with(look.showing(Showing.ANSWER));
+    }
+
     public Desk with(Look next) {
         return new Desk(opened, answer, before, pinned, review, work, message, next);
     }
@@ -55,11 +74,11 @@ public record Desk(
     }
 
     public Desk pinning(Optional<Answer> next) {
-        return new Desk(opened, answer, before, next, review, work, message, look);
+        return new Desk(opened, answer, before, next, review, work, message, look).withoutTheGone();
     }
 
     public Desk reviewing(Optional<Reviewed> next) {
-        return new Desk(opened, answer, before, pinned, next, work, message, look);
+        return new Desk(opened, answer, before, pinned, next, work, message, look).withoutTheGone();
     }
 
     public Desk asking(Opened next) {
@@ -72,14 +91,6 @@ public record Desk(
 
     /** Another site, with nothing left of the last but the looks of the window. */
     public Desk opening(Opened next, Look nextLook) {
-        return new Desk(
-                Optional.of(next),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                nextLook);
+        return empty(nextLook.palette()).asking(next).with(nextLook);
     }
 }

@@ -95,14 +95,8 @@ public final class Looking {
 
     /** Shows that plan, where there is one. */
     public static Command showing(Showing showing) {
-        return new Command("show", desk -> {
-            boolean there = switch (showing) {
-                case ANSWER -> true;
-                case PROPOSAL -> desk.review().isPresent();
-                case SIDE_BY_SIDE -> desk.pinned().isPresent() || desk.review().isPresent();
-            };
-            return there ? desk.with(desk.look().showing(showing)) : desk;
-        });
+        return new Command(
+                "show", desk -> desk.has(showing) ? desk.with(desk.look().showing(showing)) : desk);
     }
 
     /** Selects what has that id; on the level where it lies, if that is another. */

@@ -1,6 +1,5 @@
 package org.bondspan.viewer.state;
 
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -29,14 +28,11 @@ public final class Whereabouts {
     /** All places of it on the level that is seen. */
     public static List<PlanPoint> places(Desk desk, String id) {
         Set<PlanPoint> places = new LinkedHashSet<>();
-        for (Map<String, Picture> pictures : shown(desk)) {
-            Picture picture = pictures.get(desk.look().level());
-            if (picture != null) {
-                picture.items().stream()
+        shown(desk)
+                .map(pictures -> pictures.get(desk.look().level()))
+                .ifPresent(picture -> picture.items().stream()
                         .filter(item -> item.id().equals(id))
-                        .forEach(item -> places.addAll(item.places()));
-            }
-        }
+                        .forEach(item -> places.addAll(item.places())));
         return List.copyOf(places);
     }
 
@@ -49,12 +45,8 @@ public final class Whereabouts {
         return picture.items().stream().anyMatch(item -> item.id().equals(id));
     }
 
-    private static Collection<Map<String, Picture>> shown(Desk desk) {
-        Optional<Map<String, Picture>> proposal = desk.review().map(Reviewed::pictures);
-        Optional<Map<String, Picture>> answer = desk.plan().map(Plan::pictures);
-        if (desk.look().showing() == Showing.PROPOSAL) {
-            return proposal.stream().toList();
-        }
-        return answer.stream().toList();
+    /** Those of the proposal where it is shown, else those of the answer. */
+    private static Optional<Map<String, Picture>> shown(Desk desk) {
+        return desk.proposal().map(Reviewed::pictures).or(() -> desk.plan().map(Plan::pictures));
     }
 }

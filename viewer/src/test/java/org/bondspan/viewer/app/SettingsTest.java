@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.sheet.plan.Palette;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,8 @@ class SettingsTest {
         Settings settings = Settings.read(file);
         settings.keep("width", 1440.5);
         settings.keep(Palette.DARK);
-        settings.keep(List.of(site, directory.resolve("gone.site.json")));
+        settings.keepRecent(directory.resolve("gone.site.json"));
+        settings.keepRecent(site);
         assertThat(settings.write()).isTrue();
 
         Settings next = Settings.read(file);
@@ -29,6 +31,22 @@ class SettingsTest {
         assertThat(next.number("height")).isEmpty();
         assertThat(next.palette()).isEqualTo(Palette.DARK);
         assertThat(next.recent()).containsExactly(site);
+    }
+
+    @Test
+    void recentFilesStandOnceNewestFirstTenAtMost() throws IOException {
+        Settings settings = Settings.read(directory.resolve("viewer.properties"));
+        List<Path> files = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            files.add(Files.createFile(directory.resolve(i + ".site.json")));
+            settings.keepRecent(files.get(i));
+        }
+        settings.keepRecent(files.get(5));
+
+        assertThat(settings.recent())
+                .hasSize(10)
+                .doesNotHaveDuplicates()
+                .startsWith(files.get(5), files.get(11), files.get(10));
     }
 
     @Test

@@ -2,9 +2,7 @@ package org.bondspan.viewer.state;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.bondspan.sheet.plan.Bounds;
 import org.bondspan.sheet.plan.Layer;
 import org.bondspan.sheet.plan.Palette;
@@ -162,15 +160,9 @@ class DeskTest {
         Desk reviewed = Sitting.reviewed("hall-timber.site.json", "hall-timber.sound.proposal.json");
         assertThat(reviewed.look().showing()).isEqualTo(Showing.PROPOSAL);
         assertThat(Asking.closeReview().on(reviewed).look().showing()).isEqualTo(Showing.ANSWER);
-    }
-
-    @Test
-    void recentFilesStandOnceNewestFirstTenAtMost() {
-        List<Path> many =
-                IntStream.range(0, 12).mapToObj(i -> Path.of(i + ".site.json")).toList();
-
-        List<Path> next = Asking.recent(many, Path.of("3.site.json"));
-        assertThat(next).hasSize(10).startsWith(Path.of("3.site.json"), Path.of("0.site.json"));
-        assertThat(next).doesNotHaveDuplicates();
+        assertThat(Asking.closeReview().on(Asking.pin().on(reviewed)).look().showing())
+                .isEqualTo(Showing.ANSWER);
+        Desk beside = Looking.showing(Showing.SIDE_BY_SIDE).on(Asking.pin().on(reviewed));
+        assertThat(Asking.closeReview().on(beside).look().showing()).isEqualTo(Showing.SIDE_BY_SIDE);
     }
 }
