@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.geometry.Bounds;
 import javafx.geometry.VerticalDirection;
 import javafx.print.Printer;
 import javafx.scene.Node;
@@ -330,6 +331,29 @@ class WindowTest {
                 .select(0));
         settle();
         allColumnsAreInViewWithTheirContents(robot);
+    }
+
+    @Test
+    void whyMetalMayNotCarryIsReadInFullInTheSchedule(FxRobot robot) {
+        open(robot, "hall-timber.site.json");
+        robot.interact(() -> {
+            TabPane schedules = robot.lookup("#schedules").queryAs(TabPane.class);
+            schedules.getSelectionModel().select(3);
+        });
+        settle();
+
+        TableView<?> metal = robot.lookup("#metal").queryTableView();
+        assertThat(robot.from(metal).lookup(".prose").queryAllAs(Text.class))
+                .filteredOn(prose -> prose.getText().startsWith("Footing rebar"))
+                .singleElement()
+                .satisfies(prose -> {
+                    assertThat(prose.getText()).endsWith("250.53(C), 250.68(C)(3)");
+                    Bounds cell = prose.getParent().getBoundsInLocal();
+                    assertThat(prose.getBoundsInParent().getHeight()).isBetween(24.0, cell.getHeight());
+                    assertThat(prose.getBoundsInParent().getMaxX()).isLessThanOrEqualTo(cell.getWidth());
+                });
+        assertThat(metal.getColumns().stream().mapToDouble(TableColumn::getWidth).sum())
+                .isLessThan(metal.getWidth());
     }
 
     /** Words of ends alone may be cut; the facts say them in full. */
