@@ -41,10 +41,8 @@ final class CrowdFinder {
         Set<String> apart = new HashSet<>();
         for (List<Span> group : groups(shortSpans())) {
             List<String> ids = group.stream().map(Span::id).toList();
-            Bounds bounds = group.stream()
-                    .map(Span::bounds)
-                    .reduce(CrowdFinder::around)
-                    .orElseThrow();
+            Bounds bounds =
+                    group.stream().map(Span::bounds).reduce(CrowdFinder::around).orElseThrow();
             if (group.size() <= FEW) {
                 apart.addAll(ids);
             } else if (points(bounds) <= LONGEST && longerSide(bounds) >= Camera.CLOSEST) {

@@ -352,7 +352,9 @@ class WindowTest {
                     assertThat(prose.getBoundsInParent().getHeight()).isBetween(24.0, cell.getHeight());
                     assertThat(prose.getBoundsInParent().getMaxX()).isLessThanOrEqualTo(cell.getWidth());
                 });
-        assertThat(metal.getColumns().stream().mapToDouble(TableColumn::getWidth).sum())
+        assertThat(metal.getColumns().stream()
+                        .mapToDouble(TableColumn::getWidth)
+                        .sum())
                 .isLessThan(metal.getWidth());
     }
 
