@@ -24,6 +24,7 @@ import javafx.util.Callback;
  */
 final class RowTable<R> {
     private static final double LEAST = 32;
+    private static final double MOST = 200;
     private static final double LEAST_WORDS = 48;
 
     /** Kept free, so that columns stay where they are when rows become more than fit. */
@@ -45,7 +46,7 @@ final class RowTable<R> {
         this.idOf = idOf;
         table.setId(id);
         table.setPlaceholder(new Label(empty));
-        table.widthProperty().addListener((property, before, width) -> fit());
+        table.widthProperty().addListener((property, before, width) -> share());
         table.getSelectionModel().selectedItemProperty().addListener((property, before, row) -> {
             if (row != null) {
                 echo.hear(() -> idOf.apply(row).ifPresent(chosen));
@@ -68,7 +69,7 @@ final class RowTable<R> {
         return table;
     }
 
-    /** A column as wide as its contents. */
+    /** A column as wide as its contents, within reason. */
     RowTable<R> column(String name, Function<R, String> text) {
         add(name, text, Pos.CENTER_LEFT);
         return this;
@@ -140,7 +141,6 @@ final class RowTable<R> {
         Prose() {
             lines.getStyleClass().add("prose");
             lines.wrappingWidthProperty().bind(widthProperty().subtract(BESIDE_CELL));
-            setPrefHeight(USE_COMPUTED_SIZE);
         }
 
         @Override
@@ -152,14 +152,11 @@ final class RowTable<R> {
     }
 
     /** The words get what the rest leave; where that is next to nothing, the table is scrolled. */
-    private void fit() {
-        double rest = 0;
-        for (TableColumn<R, ?> column : table.getColumns()) {
-            if (!elastic.contains(column)) {
-                column.setPrefWidth(contentWidth(column));
-                rest += column.getPrefWidth();
-            }
-        }
+    private void share() {
+        double rest = table.getColumns().stream()
+                .filter(column -> !elastic.contains(column))
+                .mapToDouble(TableColumn::getPrefWidth)
+                .sum();
         double share = Math.floor((table.getWidth() - SCROLL_BAR - rest) / elastic.size());
         elastic.forEach(column -> column.setPrefWidth(Math.max(LEAST_WORDS, share)));
     }
@@ -171,7 +168,7 @@ final class RowTable<R> {
                 .mapToDouble(RowTable::width)
                 .max()
                 .orElse(0);
-        return Math.max(cells + BESIDE_CELL, width(column.getText()) + BESIDE_NAME);
+        return Math.min(MOST, Math.max(cells + BESIDE_CELL, width(column.getText()) + BESIDE_NAME));
     }
 
     private static double width(String words) {
@@ -192,7 +189,10 @@ final class RowTable<R> {
             table.sort();
             table.getSelectionModel().clearSelection();
         });
-        fit();
+        table.getColumns().stream()
+                .filter(column -> !elastic.contains(column))
+                .forEach(column -> column.setPrefWidth(contentWidth(column)));
+        share();
     }
 
     /** Selects the row of that id, which comes into view; stays on a row that has that id already. */
