@@ -60,7 +60,9 @@ final class CoreSolver {
         return FEW_STEPS + FEW_STEPS_BY_NODE * core.nodes();
     }
 
-    /** As many leaves are searched: with a good tree and a good bound; where that goes on for long, with better ones. */
+    /**
+     * As many leaves are searched: with a good tree and a good bound; where that goes on for long, with better ones.
+     */
     CoreAnswer solvePrepared() {
         rough.run();
         return solveWith(fewSteps()).orElseGet(() -> {
