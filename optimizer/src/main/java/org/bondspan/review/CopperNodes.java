@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.bondspan.code.SamePlace;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
@@ -63,15 +64,10 @@ final class CopperNodes {
     /** Places within 0.05 ft are one. */
     Node place(Position place) {
         return places.entrySet().stream()
-                .filter(known -> isSame(known.getKey(), place))
+                .filter(known -> SamePlace.isSame(known.getKey(), place))
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElseGet(() -> places.computeIfAbsent(place, ignored -> Node.open(Kind.COPPER, "place")));
-    }
-
-    /** Whether two places are one, to within 0.05 ft. */
-    static boolean isSame(Position a, Position b) {
-        return a.level().equals(b.level()) && Stroke.isSame(a.at(), b.at()) && Stroke.isSame(a.height(), b.height());
     }
 
     /** Places named as ends, without those of joints: a joint lists what meets there. */

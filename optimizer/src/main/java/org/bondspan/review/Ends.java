@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.bondspan.code.EndPlaces;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.MeasuredLines;
+import org.bondspan.code.SamePlace;
 import org.bondspan.code.SitePlaces;
 import org.bondspan.layout.End;
 import org.bondspan.layout.LengthFrom;
@@ -17,10 +18,7 @@ import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode.InGroundMetal;
-import org.bondspan.site.Line;
-import org.bondspan.site.LineVertex;
 import org.bondspan.site.Position;
-import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 
 /** Where the ends of proposed conductors are and how long these are, as far as the proposal and the site tell. */
@@ -28,7 +26,7 @@ final class Ends {
     private final SiteMetal metal;
     private final SitePlaces places;
     private final EndPlaces endPlaces;
-    private final List<CopperLine> measuredLines;
+    private final MeasuredLines measuredLines;
     private final Map<String, Length> furthestTaps = new HashMap<>();
 
     /** Tapped conductors whose drawn run is measured otherwise than drawn: distances along it tell no place. */
@@ -38,18 +36,14 @@ final class Ends {
         this.metal = metal;
         this.places = metal.places();
         this.endPlaces = new EndPlaces(metal.site(), places, proposal);
-        this.measuredLines = metal.site().listPaths(CopperLine.class).stream()
-                .filter(line -> line.measured().isPresent())
-                .toList();
+        this.measuredLines = metal.measuredLines();
         proposal.conductors().stream()
                 .flatMap(conductor -> Stream.of(conductor.from(), conductor.to()))
                 .forEach(this::noteTap);
-        if (!measuredLines.isEmpty()) {
-            proposal.conductors().stream()
-                    .filter(conductor -> furthestTaps.containsKey(conductor.id()))
-                    .filter(conductor -> !measured(conductor).equals(drawn(conductor)))
-                    .forEach(conductor -> outOfScale.add(conductor.id()));
-        }
+        proposal.conductors().stream()
+                .filter(conductor -> furthestTaps.containsKey(conductor.id()))
+                .filter(conductor -> !measured(conductor).equals(drawn(conductor)))
+                .forEach(conductor -> outOfScale.add(conductor.id()));
     }
 
     private void noteTap(End end) {
@@ -89,13 +83,13 @@ final class Ends {
         }
         if (end instanceof End.AtElectrode electrode) {
             return places.findEntrance(electrode.electrode())
-                    .map(entrance -> CopperNodes.isSame(entrance, at))
+                    .map(entrance -> SamePlace.isSame(entrance, at))
                     .orElseGet(() -> anyAt(places.connections(electrode.electrode(), electrode.connection()), at));
         }
         return end instanceof End.OnPath on
                 && on.distance()
                         .flatMap(distance -> places.findPlace(on.path(), distance))
-                        .map(landed -> CopperNodes.isSame(landed, at))
+                        .map(landed -> SamePlace.isSame(landed, at))
                         .orElseGet(() -> metal.shape(on.path()).isAt(at) || isAtMemberOf(on.path(), at));
     }
 
@@ -107,7 +101,7 @@ final class Ends {
     }
 
     private static boolean anyAt(List<Connection> connections, Position at) {
-        return connections.stream().anyMatch(connection -> CopperNodes.isSame(connection.position(), at));
+        return connections.stream().anyMatch(connection -> SamePlace.isSame(connection.position(), at));
     }
 
     /** How far along a pipe or line the conductor lands: as stated, else where its drawn line ends. */
@@ -143,55 +137,12 @@ final class Ends {
 
     /** Length of the stated line; along measured lines as measured. */
     Length measured(ProposedConductor conductor) {
-        Length sum = Length.ZERO;
-        for (int i = 1; i < conductor.line().size(); i++) {
-            sum = sum.plus(
-                    measured(conductor.line().get(i - 1), conductor.line().get(i)));
-        }
-        return sum;
-    }
-
-    /**
-     * A straight run that may go along a measured line over a part of it: cut where such a line begins, bends or ends.
-     */
-    private Length measured(Position a, Position b) {
-        TreeMap<Length, Position> cuts = new TreeMap<>();
-        for (CopperLine line : measuredLines) {
-            line.line().vertices().stream()
-                    .map(vertex -> new Position(line.line().level(), vertex.at(), vertex.height()))
-                    .forEach(place -> findOnRun(a, b, place).ifPresent(along -> cuts.put(along, place)));
-        }
-        cuts.put(metal.site().distance(a, b), b);
-        Length sum = Length.ZERO;
-        Position before = a;
-        for (Position cut : cuts.values()) {
-            sum = sum.plus(measuredPiece(before, cut));
-            before = cut;
-        }
-        return sum;
-    }
-
-    private Length measuredPiece(Position a, Position b) {
-        return measuredLines.stream()
-                .flatMap(line -> MeasuredLine.find(line, places, a, b).stream())
-                .findFirst()
-                .orElseGet(() -> metal.site().distance(a, b));
+        return measuredLines.of(conductor.line());
     }
 
     /** The tap on a conductor that lies furthest from its start; 0 where there is none. */
     Length furthestTap(ProposedConductor conductor) {
         return furthestTaps.getOrDefault(conductor.id(), Length.ZERO);
-    }
-
-    /** By how much copper may be shorter than drawn, along all lines measured so. */
-    Length mostSaved() {
-        Length saved = Length.ZERO;
-        for (CopperLine line : measuredLines) {
-            Length drawn = LineLengths.of(line.line());
-            Length measured = line.measured().orElse(drawn);
-            saved = measured.isLessThan(drawn) ? saved.plus(drawn.minus(measured)) : saved;
-        }
-        return saved;
     }
 
     /** How far along its drawn line the conductor passes a place; empty where it does not, or has no line. */
@@ -200,7 +151,7 @@ final class Ends {
         for (int i = 1; i < conductor.line().size(); i++) {
             Position a = conductor.line().get(i - 1);
             Position b = conductor.line().get(i);
-            Optional<Length> along = findOnRun(a, b, place);
+            Optional<Length> along = LineLengths.findDistance(a, b, place);
             if (along.isPresent()) {
                 return along.map(before::plus);
             }
@@ -213,15 +164,9 @@ final class Ends {
     Optional<Length> findBetween(ProposedConductor conductor, Position place) {
         List<Position> line = conductor.line();
         boolean atEnd = line.isEmpty()
-                || CopperNodes.isSame(line.get(0), place)
-                || CopperNodes.isSame(line.get(line.size() - 1), place);
+                || SamePlace.isSame(line.get(0), place)
+                || SamePlace.isSame(line.get(line.size() - 1), place);
         return atEnd ? Optional.empty() : findAlong(conductor, place);
-    }
-
-    private static Optional<Length> findOnRun(Position a, Position b, Position place) {
-        boolean onLevel = a.level().equals(b.level()) && a.level().equals(place.level()) && !a.equals(b);
-        Line run = new Line(a.level(), List.of(new LineVertex(a.at(), a.height()), new LineVertex(b.at(), b.height())));
-        return onLevel ? LineLengths.findDistance(run, place.at(), place.height()) : Optional.empty();
     }
 
     /** The length to reckon with: stated, else measured with make-up, else the straight distance with make-up. */

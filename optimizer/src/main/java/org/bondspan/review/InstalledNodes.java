@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.bondspan.code.LineLengths;
+import org.bondspan.code.SamePlace;
 import org.bondspan.review.Node.Kind;
 import org.bondspan.site.SitePath.InstalledConductor;
 import org.bondspan.units.Length;
@@ -19,19 +19,15 @@ final class InstalledNodes {
         Length along = distance.orElse(Length.ZERO);
         Map.Entry<Length, Node> before = places.floorEntry(along);
         Map.Entry<Length, Node> after = places.ceilingEntry(along);
-        if (before != null && isSame(before.getKey(), along)) {
+        if (before != null && SamePlace.isSame(before.getKey(), along)) {
             return before.getValue();
         }
-        if (after != null && isSame(after.getKey(), along)) {
+        if (after != null && SamePlace.isSame(after.getKey(), along)) {
             return after.getValue();
         }
         Node node = Node.open(Kind.COPPER, conductor);
         places.put(along, node);
         return node;
-    }
-
-    private static boolean isSame(Length a, Length b) {
-        return !LineLengths.SAME_PLACE.isLessThan(a.distanceTo(b));
     }
 
     /** Joins the vertices along each installed conductor; nothing can be placed on it afterwards. */

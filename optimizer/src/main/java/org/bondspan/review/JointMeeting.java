@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.bondspan.code.SamePlace;
 import org.bondspan.layout.End;
 import org.bondspan.layout.Proposal.ProposedConductor;
 import org.bondspan.layout.Proposal.ProposedJoint;
@@ -185,7 +186,7 @@ final class JointMeeting {
                 && ends.liesAt(end, at)
                 && (conductor.line().isEmpty()
                         || ends.find(conductor, end)
-                                .filter(drawn -> CopperNodes.isSame(drawn, at))
+                                .filter(drawn -> SamePlace.isSame(drawn, at))
                                 .isPresent());
     }
 

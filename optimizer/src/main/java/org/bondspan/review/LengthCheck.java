@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.bondspan.layout.Proposal.ProposedConductor;
-import org.bondspan.site.Site;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -15,10 +14,10 @@ final class LengthCheck implements ConductorCheck {
     private final LengthUnit unit;
     private final Length mostSaved;
 
-    LengthCheck(Ends ends, Site site) {
+    LengthCheck(Ends ends, SiteMetal metal) {
         this.ends = ends;
-        this.unit = site.lengthUnit();
-        this.mostSaved = ends.mostSaved();
+        this.unit = metal.site().lengthUnit();
+        this.mostSaved = metal.measuredLines().mostSaved();
     }
 
     /** What a conductor has to be at least as long as, in words. */

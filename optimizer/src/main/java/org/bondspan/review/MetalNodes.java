@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.MediaThatMayCarry;
+import org.bondspan.code.SamePlace;
 import org.bondspan.review.Node.Kind;
 import org.bondspan.site.Connection;
 import org.bondspan.site.Electrode;
@@ -61,9 +62,7 @@ final class MetalNodes {
     Optional<Node> findLanding(Carrier.Ring ring, Position place) {
         return ring.electrode().connections().stream()
                 .map(Connection::position)
-                .filter(connection -> connection.level().equals(place.level())
-                        && Stroke.isSame(connection.at(), place.at())
-                        && Stroke.isSame(connection.height(), place.height()))
+                .filter(connection -> SamePlace.isSame(connection, place))
                 .findFirst()
                 .map(connection -> onRing.computeIfAbsent(connection, ignored -> newOnRing(ring)));
     }

@@ -47,7 +47,7 @@ public final class Review {
                 new ProtectionCheck(),
                 new FerrousRacewayCheck(),
                 new MechanicalJointCheck(metal, ends, proposal));
-        this.lengths = new LengthCheck(ends, metal.site());
+        this.lengths = new LengthCheck(ends, metal);
         this.looks = List.of(
                 new LandingCheck(metal, ends),
                 lengths,

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.GroundingElectrodeSystem;
+import org.bondspan.code.MeasuredLines;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.code.Qualification;
 import org.bondspan.code.SitePlaces;
@@ -27,6 +28,7 @@ final class SiteMetal {
     private final GroundingElectrodeSystem system;
     private final MediaThatMayCarry media;
     private final SitePlaces places;
+    private final MeasuredLines measuredLines;
     private final Map<String, Shape> shapes = new HashMap<>();
     private final Map<String, SitePath> paths = new HashMap<>();
     private final Map<String, Electrode> electrodes = new HashMap<>();
@@ -39,6 +41,7 @@ final class SiteMetal {
         this.system = GroundingElectrodeSystem.of(site);
         this.media = MediaThatMayCarry.of(site);
         this.places = new SitePlaces(site);
+        this.measuredLines = new MeasuredLines(site);
         site.paths().forEach(path -> {
             paths.put(path.id(), path);
             shapes.put(path.id(), Shape.of(path));
@@ -77,6 +80,10 @@ final class SiteMetal {
     /** Where its things are. */
     SitePlaces places() {
         return places;
+    }
+
+    MeasuredLines measuredLines() {
+        return measuredLines;
     }
 
     /** A path with all places at which it can be landed on. */

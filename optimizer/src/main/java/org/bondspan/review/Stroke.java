@@ -2,6 +2,7 @@ package org.bondspan.review;
 
 import java.util.Optional;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.SamePlace;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.PlanPoint;
 import org.bondspan.units.Length;
@@ -21,14 +22,14 @@ record Stroke(LineVertex from, LineVertex to) {
     }
 
     boolean isVertical() {
-        return isSame(from.at(), to.at());
+        return SamePlace.isSame(from.at(), to.at());
     }
 
     /** At which heights it stands or passes over a place; empty where it does not. */
     Optional<Heights> findHeights(PlanPoint at) {
         if (isVertical()) {
             boolean upward = from.height().compareTo(to.height()) <= 0;
-            return isSame(from.at(), at)
+            return SamePlace.isSame(from.at(), at)
                     ? Optional.of(
                             new Heights(upward ? from.height() : to.height(), upward ? to.height() : from.height()))
                     : Optional.empty();
@@ -37,7 +38,7 @@ record Stroke(LineVertex from, LineVertex to) {
         PlanPoint nearest = new PlanPoint(
                 between(from.at().x(), to.at().x(), along),
                 between(from.at().y(), to.at().y(), along));
-        if (!isSame(nearest, at)) {
+        if (!SamePlace.isSame(nearest, at)) {
             return Optional.empty();
         }
         Length height = Length.ofNanometres(
@@ -77,13 +78,5 @@ record Stroke(LineVertex from, LineVertex to) {
 
     private static long between(long a, long b, double share) {
         return a + Math.round((double) (b - a) * share);
-    }
-
-    static boolean isSame(Length a, Length b) {
-        return a.distanceTo(b).nanometres() <= SAME;
-    }
-
-    static boolean isSame(PlanPoint a, PlanPoint b) {
-        return Math.abs(a.x() - b.x()) <= SAME && Math.abs(a.y() - b.y()) <= SAME;
     }
 }

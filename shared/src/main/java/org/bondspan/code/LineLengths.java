@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.bondspan.site.Line;
 import org.bondspan.site.LineVertex;
 import org.bondspan.site.PlanPoint;
+import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 
 /** Lengths along a drawn line, rising and falling runs included. */
@@ -81,6 +82,18 @@ public final class LineLengths {
             before = before.plus(run);
         }
         return Optional.empty();
+    }
+
+    /** Likewise of a place on a level. */
+    public static Optional<Length> findDistance(Line line, Position place) {
+        return line.level().equals(place.level()) ? findDistance(line, place.at(), place.height()) : Optional.empty();
+    }
+
+    /** How far along a straight run on one level a place lies, if it lies on it to within 0.05 ft. */
+    public static Optional<Length> findDistance(Position a, Position b, Position place) {
+        boolean isRun = a.level().equals(b.level()) && !a.equals(b);
+        List<LineVertex> ends = List.of(new LineVertex(a.at(), a.height()), new LineVertex(b.at(), b.height()));
+        return isRun ? findDistance(new Line(a.level(), ends), place) : Optional.empty();
     }
 
     /** Distance from {@code a} of the place of the run nearest to the given one. */

@@ -51,9 +51,7 @@ public final class SitePlaces {
 
     /** How far along a line or pipe a place lies, if it lies on it. */
     public Optional<Length> findDistance(String path, Position place) {
-        return findLine(path)
-                .filter(line -> line.level().equals(place.level()))
-                .flatMap(line -> LineLengths.findDistance(line, place.at(), place.height()));
+        return findLine(path).flatMap(line -> LineLengths.findDistance(line, place));
     }
 
     /** The place so far along a line or pipe. */

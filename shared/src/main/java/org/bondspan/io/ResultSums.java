@@ -2,7 +2,7 @@ package org.bondspan.io;
 
 import java.math.BigDecimal;
 import java.util.List;
-import org.bondspan.code.LineLengths;
+import org.bondspan.code.MeasuredLines;
 import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Piece;
@@ -12,7 +12,6 @@ import org.bondspan.layout.Status;
 import org.bondspan.site.Level;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
-import org.bondspan.site.SitePath.CopperLine;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
@@ -29,11 +28,13 @@ final class ResultSums {
     private final Site site;
     private final LengthUnit unit;
     private final long rounding;
+    private final Length mostSaved;
 
     ResultSums(Site site, LengthUnit unit) {
         this.site = site;
         this.unit = unit;
         this.rounding = unit.nanometres() / 200;
+        this.mostSaved = new MeasuredLines(site).mostSaved();
     }
 
     /** Of the four parts and the total. */
@@ -46,7 +47,7 @@ final class ResultSums {
     void checkConductor(Fields fields, Conductor conductor) {
         RunLength length = conductor.length();
         Length run = length.plan().plus(length.vertical()).plus(length.jumper());
-        Length line = drawn(conductor.line()).minus(mostSaved());
+        Length line = drawn(conductor.line()).minus(mostSaved);
         if (run.isLessThan(line) && isApart(run, line, 4 + 2 * conductor.line().size())) {
             fields.report("length", "is " + print(run) + " without make-up, but its line takes " + print(line), AGAIN);
         }
@@ -78,17 +79,6 @@ final class ResultSums {
                 .map(Level::floor)
                 .orElse(Length.ZERO)
                 .plus(place.height());
-    }
-
-    /** By how much copper may be shorter than drawn, along all lines measured so. */
-    private Length mostSaved() {
-        Length saved = Length.ZERO;
-        for (CopperLine line : site.listPaths(CopperLine.class)) {
-            Length drawn = LineLengths.of(line.line());
-            Length measured = line.measured().orElse(drawn);
-            saved = measured.isLessThan(drawn) ? saved.plus(drawn.minus(measured)) : saved;
-        }
-        return saved;
     }
 
     /** Of every size the length and the weight, and the sums of all. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.code.Carrier;
 import org.bondspan.code.LineLengths;
+import org.bondspan.code.MeasuredLines;
 import org.bondspan.code.MediaThatMayCarry;
 import org.bondspan.site.ClosedArea;
 import org.bondspan.site.Level;
