@@ -1,7 +1,6 @@
 package org.bondspan.cli;
 
 import java.util.concurrent.Callable;
-import org.bondspan.finding.Finding;
 import org.bondspan.layout.SiteCheck;
 import org.bondspan.report.CheckText;
 import org.bondspan.usecase.CheckSite;
@@ -27,6 +26,6 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         SiteCheck check = CheckSite.of(site.read(streams));
         streams.answer(CheckText.of(check, streams.ink()));
-        return Finding.anyViolation(check.findings()) ? Exit.FOUND : Exit.CLEAN;
+        return Exit.of(check.findings());
     }
 }

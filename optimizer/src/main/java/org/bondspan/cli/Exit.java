@@ -1,5 +1,10 @@
 package org.bondspan.cli;
 
+import java.util.List;
+import org.bondspan.finding.Finding;
+import org.bondspan.layout.Layout;
+import org.bondspan.layout.Status;
+
 /** Exit codes. */
 final class Exit {
     /** Done, nothing to mend. */
@@ -15,4 +20,13 @@ final class Exit {
     static final int FAILED = 70;
 
     private Exit() {}
+
+    /** Of an answer. */
+    static int of(Layout layout) {
+        return layout.status() == Status.IMPOSSIBLE ? FOUND : of(layout.findings());
+    }
+
+    static int of(List<Finding> findings) {
+        return Finding.anyViolation(findings) ? FOUND : CLEAN;
+    }
 }

@@ -10,7 +10,6 @@ import org.bondspan.usecase.RouteLimits;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** How long a search may take, and who hears how it goes. */
@@ -25,7 +24,7 @@ final class LimitOptions {
             names = "--time-limit",
             paramLabel = "SECONDS",
             description = "answer after about this long with the best found; it may then differ from run to run")
-    @Nullable private String timeLimit;
+    private @Nullable String timeLimit;
 
     @Option(
             names = "--progress",
@@ -50,8 +49,7 @@ final class LimitOptions {
     private Duration duration(String word) {
         BigDecimal seconds = NUMBER.matcher(word).matches() ? new BigDecimal(word) : BigDecimal.ZERO;
         if (seconds.signum() <= 0 || seconds.compareTo(MOST_SECONDS) > 0) {
-            throw new ParameterException(
-                    command.commandLine(), "--time-limit " + word + ": not a number of seconds above 0, such as 60");
+            throw Usage.wrong(command, "--time-limit " + word + ": not a number of seconds above 0, such as 60");
         }
         return Duration.ofMillis(
                 seconds.movePointRight(3).setScale(0, RoundingMode.CEILING).longValueExact());

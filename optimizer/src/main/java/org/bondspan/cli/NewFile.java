@@ -2,27 +2,20 @@ package org.bondspan.cli;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 
 /** A file that a command writes: beside its place first, then renamed, so that it is there whole or not at all. */
 record NewFile(CommandSpec command, String option, Path path) {
 
     static NewFile of(CommandSpec command, String option, String name) {
         if (name.equals(SiteArgument.STANDARD_INPUT)) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), option + " -: standard output has the answer. Name a file");
+            throw Usage.wrong(command, option + " -: standard output has the answer. Name a file");
         }
-        try {
-            return new NewFile(command, option, Path.of(name));
-        } catch (InvalidPathException e) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), option + " is not the name of a file: " + name);
-        }
+        return new NewFile(command, option, Usage.file(command, option, name));
     }
 
     /** Refuses a file that is there already, or has no directory. */
@@ -69,7 +62,7 @@ record NewFile(CommandSpec command, String option, Path path) {
         }
     }
 
-    private CommandLine.ParameterException refused(String message) {
-        return new CommandLine.ParameterException(command.commandLine(), option + " " + path + ": " + message);
+    private ParameterException refused(String message) {
+        return Usage.wrong(command, option + " " + path + ": " + message);
     }
 }

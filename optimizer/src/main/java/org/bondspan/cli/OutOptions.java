@@ -3,7 +3,6 @@ package org.bondspan.cli;
 import java.io.IOException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.bondspan.sheet.SheetSize;
 import org.bondspan.usecase.Countdown;
 import org.bondspan.usecase.HandOut;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -45,7 +43,9 @@ final class OutOptions {
     /** Whatever is wrong with the options, before anything is computed. */
     void check() {
         if (directory == null && (sheet != null || force)) {
-            throw usage((force ? "--force" : "--sheet") + " says how to write files: name their directory with --out");
+            throw Usage.wrong(
+                    command,
+                    (force ? "--force" : "--sheet") + " says how to write files: name their directory with --out");
         }
         size();
         if (directory != null) {
@@ -60,11 +60,13 @@ final class OutOptions {
             there = Optional.ofNullable(there.getParent()).orElseThrow();
         }
         if (!Files.isDirectory(there)) {
-            throw usage(
+            throw Usage.wrong(
+                    command,
                     "--out " + directory + (there.equals(place) ? "" : ": " + there) + " is a file, not a directory");
         }
         if (!Files.isWritable(there)) {
-            throw usage("--out " + directory + ": " + there + " may not be written to. Name another directory");
+            throw Usage.wrong(
+                    command, "--out " + directory + ": " + there + " may not be written to. Name another directory");
         }
     }
 
@@ -80,15 +82,19 @@ final class OutOptions {
                 countdown.left().untold());
         List<Path> existing = files.listExisting(path());
         if (!force && !existing.isEmpty()) {
-            throw usage(existing.get(0) + " is there already"
-                    + (existing.size() == 1 ? "" : ", with " + (existing.size() - 1) + " more of the files")
-                    + ": write to another directory, or overwrite with --force");
+            throw Usage.wrong(
+                    command,
+                    existing.get(0) + " is there already"
+                            + (existing.size() == 1 ? "" : ", with " + (existing.size() - 1) + " more of the files")
+                            + ": write to another directory, or overwrite with --force");
         }
         try {
             files.write(path()).forEach(path -> streams.tell("wrote " + path + "\n"));
         } catch (IOException e) {
-            throw usage("--out " + directory + ": cannot be written: " + reason(e)
-                    + ". Name a directory that you may write to");
+            throw Usage.wrong(
+                    command,
+                    "--out " + directory + ": cannot be written: " + reason(e)
+                            + ". Name a directory that you may write to");
         }
     }
 
@@ -116,21 +122,15 @@ final class OutOptions {
             return SheetSize.ARCH_D;
         }
         return SheetSize.find(sheet)
-                .orElseThrow(() -> usage("--sheet " + sheet + ": unknown. Write one of "
-                        + Arrays.stream(SheetSize.values())
-                                .map(SheetSize::label)
-                                .collect(Collectors.joining(", "))));
+                .orElseThrow(() -> Usage.wrong(
+                        command,
+                        "--sheet " + sheet + ": unknown. Write one of "
+                                + Arrays.stream(SheetSize.values())
+                                        .map(SheetSize::label)
+                                        .collect(Collectors.joining(", "))));
     }
 
     private Path path() {
-        try {
-            return Path.of(String.valueOf(directory));
-        } catch (InvalidPathException e) {
-            throw usage("--out is not the name of a directory: " + directory);
-        }
-    }
-
-    private CommandLine.ParameterException usage(String message) {
-        return new CommandLine.ParameterException(command.commandLine(), message);
+        return Usage.file(command, "--out", String.valueOf(directory));
     }
 }

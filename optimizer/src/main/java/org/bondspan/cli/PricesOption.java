@@ -1,12 +1,9 @@
 package org.bondspan.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Optional;
 import org.bondspan.io.PriceReader;
 import org.bondspan.price.PriceBook;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -24,14 +21,6 @@ final class PricesOption {
 
     /** Empty without the option; throws what the reader throws. */
     Optional<PriceBook> read() {
-        if (file == null) {
-            return Optional.empty();
-        }
-        try {
-            return Optional.of(PriceReader.read(Path.of(file)));
-        } catch (InvalidPathException e) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), "--prices is not the name of a file: " + file);
-        }
+        return Optional.ofNullable(file).map(name -> PriceReader.read(Usage.file(command, "--prices", name)));
     }
 }

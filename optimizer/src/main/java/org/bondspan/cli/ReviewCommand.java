@@ -1,7 +1,5 @@
 package org.bondspan.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.bondspan.io.ProposalReader;
 import org.bondspan.io.ReviewWriter;
@@ -11,7 +9,6 @@ import org.bondspan.report.DictionaryText;
 import org.bondspan.report.ReviewText;
 import org.bondspan.site.Site;
 import org.bondspan.usecase.ReviewProposal;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,9 +57,7 @@ final class ReviewCommand implements Callable<Integer> {
             return Exit.CLEAN;
         }
         if (proposal.equals(SiteArgument.STANDARD_INPUT) && site.isStandardInput()) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(),
-                    "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
+            throw Usage.wrong(command, "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
         }
         Site read = site.read(streams);
         ReviewOutcome outcome = ReviewProposal.of(read, readProposal(read));
@@ -71,14 +66,8 @@ final class ReviewCommand implements Callable<Integer> {
     }
 
     private Proposal readProposal(Site of) {
-        if (proposal.equals(SiteArgument.STANDARD_INPUT)) {
-            return ProposalReader.read(streams.in(), "standard input", of);
-        }
-        try {
-            return ProposalReader.read(Path.of(proposal), of);
-        } catch (InvalidPathException e) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), "PROPOSAL is not the name of a file: " + proposal);
-        }
+        return proposal.equals(SiteArgument.STANDARD_INPUT)
+                ? ProposalReader.read(streams.in(), "standard input", of)
+                : ProposalReader.read(Usage.file(command, "PROPOSAL", proposal), of);
     }
 }

@@ -2,17 +2,14 @@ package org.bondspan.cli;
 
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutWriter;
 import org.bondspan.io.SiteFile;
 import org.bondspan.layout.Layout;
-import org.bondspan.layout.Status;
 import org.bondspan.report.RouteText;
 import org.bondspan.site.Site;
 import org.bondspan.usecase.Countdown;
 import org.bondspan.usecase.RouteLimits;
 import org.bondspan.usecase.RouteSite;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,8 +68,7 @@ final class RouteCommand implements Callable<Integer> {
         Layout layout = layout(read.site(), countdown.left());
         out.write(read, site.stem(), layout, countdown, streams);
         streams.answer(json ? LayoutWriter.toJson(layout) : RouteText.of(layout, streams.ink()));
-        boolean found = layout.status() == Status.IMPOSSIBLE || Finding.anyViolation(layout.findings());
-        return found ? Exit.FOUND : Exit.CLEAN;
+        return Exit.of(layout);
     }
 
     private SiteFile priced(SiteFile file) {
@@ -86,19 +82,18 @@ final class RouteCommand implements Callable<Integer> {
             return RouteSite.of(read, within);
         }
         if (read.prices().isEmpty()) {
-            throw usage("--objective cost takes prices, and there are none: write prices into the site file, or give a"
-                    + " price book with --prices FILE");
+            throw Usage.wrong(
+                    command,
+                    "--objective cost takes prices, and there are none: write prices into the site file, or give a"
+                            + " price book with --prices FILE");
         }
         return RouteSite.leastCost(read, within);
     }
 
     private void checkObjective() {
         if (!List.of("copper", "cost").contains(objective)) {
-            throw usage("--objective " + objective + ": unknown. Write --objective copper or --objective cost");
+            throw Usage.wrong(
+                    command, "--objective " + objective + ": unknown. Write --objective copper or --objective cost");
         }
-    }
-
-    private CommandLine.ParameterException usage(String message) {
-        return new CommandLine.ParameterException(command.commandLine(), message);
     }
 }

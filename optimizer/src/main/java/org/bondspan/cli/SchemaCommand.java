@@ -2,9 +2,9 @@ package org.bondspan.cli;
 
 import java.util.concurrent.Callable;
 import org.bondspan.io.Schemas;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -31,9 +31,9 @@ final class SchemaCommand implements Callable<Integer> {
         return Exit.CLEAN;
     }
 
-    private CommandLine.ParameterException unknown() {
-        return new CommandLine.ParameterException(
-                command.commandLine(),
+    private ParameterException unknown() {
+        return Usage.wrong(
+                command,
                 "there is no schema of \"" + format + "\": write one of " + String.join(", ", Schemas.names()));
     }
 }

@@ -1,10 +1,8 @@
 package org.bondspan.cli;
 
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import org.bondspan.io.SiteFile;
 import org.bondspan.site.Site;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -30,14 +28,9 @@ final class SiteArgument {
 
     /** The site with the fingerprint of its text. Throws what the reader throws. */
     SiteFile readFile(Streams streams) {
-        if (isStandardInput()) {
-            return SiteFile.read(streams.in(), "standard input");
-        }
-        try {
-            return SiteFile.read(Path.of(site));
-        } catch (InvalidPathException e) {
-            throw new CommandLine.ParameterException(command.commandLine(), "SITE is not the name of a file: " + site);
-        }
+        return isStandardInput()
+                ? SiteFile.read(streams.in(), "standard input")
+                : SiteFile.read(Usage.file(command, "SITE", site));
     }
 
     /** The name of the file without its endings, for naming others after it; {@code site} for standard input. */

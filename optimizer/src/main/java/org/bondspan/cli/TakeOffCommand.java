@@ -1,15 +1,10 @@
 package org.bondspan.cli;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.bondspan.finding.Finding;
 import org.bondspan.io.LayoutReader;
-import org.bondspan.layout.Layout;
-import org.bondspan.layout.Status;
 import org.bondspan.report.TakeOffCsv;
 import org.bondspan.report.TakeOffText;
 import org.bondspan.report.TakeOffWorkbook;
@@ -18,7 +13,6 @@ import org.bondspan.takeoff.TakeOff;
 import org.bondspan.usecase.RouteSite;
 import org.bondspan.usecase.TakeOffSite;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,15 +67,14 @@ final class TakeOffCommand implements Callable<Integer> {
             files.add(NewFile.of(command, "--xlsx", xlsx));
         }
         if (files.size() == 2 && files.get(0).isAt(files.get(1))) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), "--csv and --xlsx name the same file. Name two");
+            throw Usage.wrong(command, "--csv and --xlsx name the same file. Name two");
         }
         files.forEach(force ? NewFile::checkDirectory : NewFile::checkIsNew);
         Site drawn = site.read(streams);
         Site read = prices.read().map(drawn::withPrices).orElse(drawn);
         TakeOff takeOff = result == null
                 ? TakeOffSite.of(read, RouteSite.of(read))
-                : TakeOffSite.ofResult(read, result(read, result));
+                : TakeOffSite.ofResult(read, LayoutReader.read(Usage.file(command, "RESULT", result), read));
         for (NewFile file : files) {
             file.write(
                     file.option().equals("--csv")
@@ -89,17 +82,6 @@ final class TakeOffCommand implements Callable<Integer> {
                             : TakeOffWorkbook.of(takeOff));
         }
         streams.answer(TakeOffText.of(takeOff, streams.ink()));
-        boolean found = takeOff.layout().status() == Status.IMPOSSIBLE
-                || Finding.anyViolation(takeOff.layout().findings());
-        return found ? Exit.FOUND : Exit.CLEAN;
-    }
-
-    private Layout result(Site read, String name) {
-        try {
-            return LayoutReader.read(Path.of(name), read);
-        } catch (InvalidPathException e) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), "RESULT is not the name of a file: " + name);
-        }
+        return Exit.of(takeOff.layout());
     }
 }

@@ -57,40 +57,56 @@ public final class RouteSite {
     public static Layout leastCost(Site site, RouteLimits limits) {
         PriceBook prices = site.prices().orElseThrow(() -> new IllegalArgumentException("a site without prices"));
         Countdown countdown = Countdown.of(limits);
-        Interconnection.Priced priced;
+        Interconnection.Priced priced = searchLeastCost(site, limits);
+        if (priced.layout().status() == Status.IMPOSSIBLE) {
+            return priced.layout();
+        }
+        TakenOff found = TakenOff.of(site, priced.layout(), prices);
+        TakenOff leastCopper = TakenOff.of(site, of(site, countdown.left()), prices);
+        TakenOff best = leastCopper.exact().compareTo(found.exact()) < 0 ? leastCopper : found;
+        ExactMoney bound = priced.bound().orElseThrow();
+        if (best.exact().compareTo(bound) < 0) {
+            throw new IllegalStateException("the cost " + best.exact() + " lies below the bound " + bound);
+        }
+        BigDecimal gap = gapPercent(best.exact(), bound);
+        Cost cost = cost(prices.currency(), best.total, leastCopper, bound);
+        return best.layout.withCost(gap.signum() == 0 ? Status.LEAST : Status.BEST_FOUND, gap, cost);
+    }
+
+    private static Interconnection.Priced searchLeastCost(Site site, RouteLimits limits) {
         try {
-            priced = Interconnection.findLeastCost(
+            return Interconnection.findLeastCost(
                             site, limits.untold().forNetwork().withShareOfTime(SHARE_OF_COST))
                     .orElseThrow(NothingFoundException::new);
         } catch (ArithmeticException overflow) {
             throw new TooFineException(overflow);
         }
-        Layout found = priced.layout();
-        if (found.status() == Status.IMPOSSIBLE) {
-            return found;
+    }
+
+    /** An answer, and what it costs by its take-off alone. */
+    private record TakenOff(Layout layout, Total total) {
+        static TakenOff of(Site site, Layout layout, PriceBook prices) {
+            TakeOff takeOff = TakingOff.of(site, layout, Optional.of(prices));
+            return new TakenOff(
+                    layout, takeOff.total().orElseThrow(() -> new MissingPriceException(takeOff.missing())));
         }
-        Layout leastCopper = of(site, countdown.left());
-        Total ofCopper = total(site, leastCopper, prices);
-        Total ofFound = total(site, found, prices);
-        boolean copperIsCheaper = ofCopper.exact().compareTo(ofFound.exact()) < 0;
-        Layout best = copperIsCheaper ? leastCopper : found;
-        Total total = copperIsCheaper ? ofCopper : ofFound;
-        ExactMoney bound = priced.bound().orElseThrow();
-        if (total.exact().compareTo(bound) < 0) {
-            throw new IllegalStateException("the cost " + total.exact() + " lies below the bound " + bound);
+
+        ExactMoney exact() {
+            return total.exact();
         }
-        BigDecimal gap = gapPercent(total.exact(), bound);
-        Cost cost = new Cost(
-                prices.currency(),
+    }
+
+    private static Cost cost(String currency, Total total, TakenOff leastCopper, ExactMoney bound) {
+        return new Cost(
+                currency,
                 total.total(),
                 total.material(),
                 total.labor(),
                 total.crossings(),
                 total.rounding(),
                 bound.rounded(),
-                leastCopper.copper().map(Copper::weight).orElseThrow(),
-                ofCopper.total());
-        return best.withCost(gap.signum() == 0 ? Status.LEAST : Status.BEST_FOUND, gap, cost);
+                leastCopper.layout.copper().map(Copper::weight).orElseThrow(),
+                leastCopper.total.total());
     }
 
     /**
@@ -101,11 +117,6 @@ public final class RouteSite {
     public static Layout of(Site site, Question question, RouteLimits limits) {
         Site supposed = question.suppose(site);
         return question.objective() == Objective.COST ? leastCost(supposed, limits) : of(supposed, limits);
-    }
-
-    private static Total total(Site site, Layout layout, PriceBook prices) {
-        TakeOff takeOff = TakingOff.of(site, layout, Optional.of(prices));
-        return takeOff.total().orElseThrow(() -> new MissingPriceException(takeOff.missing()));
     }
 
     /** Rounded up to 0.01, so that a gap is never rounded away. */
