@@ -62,7 +62,7 @@ public final class RouteDocument {
         if (!content.site().note().isEmpty()) {
             parts.add(new Part.Paragraph(content.site().note()));
         }
-        copper();
+        table(AnswerTables.sizes(layout));
         conductors();
         for (Level level : content.site().levels()) {
             heading("Plan, level " + level.id());
@@ -70,26 +70,12 @@ public final class RouteDocument {
         }
         sizes();
         links();
-        joints();
+        table(AnswerTables.joints(layout));
         things();
         excluded();
         new TakeOffTables(takeOff).list().forEach(this::table);
         findings();
         closing();
-    }
-
-    private void copper() {
-        List<List<String>> rows = new ArrayList<>();
-        layout.sizes()
-                .forEach(total -> rows.add(List.of(
-                        total.size().label(),
-                        Numbers.print(total.length(), unit),
-                        Numbers.print(total.weight(), unit))));
-        layout.copper().ifPresent(all -> {
-            rows.add(List.of("all", Numbers.print(all.length(), unit), Numbers.print(all.weight(), unit)));
-            rows.add(List.of("to buy, waste included", Numbers.print(all.purchaseLength(), unit), ""));
-        });
-        table("Bare copper", List.of("~size", ">length", ">weight"), rows);
     }
 
     private void conductors() {
@@ -131,7 +117,7 @@ public final class RouteDocument {
                         String.join(", ", conductor.basis())))
                 .toList();
         table("How each size was found", List.of("id", "size", "~why", "~serves", "~sections"), rows);
-        services();
+        table(AnswerTables.services(layout.services()));
         TreeSet<String> cited = new TreeSet<>();
         layout.conductors().forEach(conductor -> cited.addAll(conductor.basis()));
         layout.electrodes().forEach(state -> cited.addAll(state.basis()));
@@ -152,19 +138,6 @@ public final class RouteDocument {
                         .toList());
     }
 
-    private void services() {
-        table(
-                "Services",
-                List.of("~id", "~supply", ">phase conductors", ">copper needed"),
-                layout.services().stream()
-                        .map(service -> List.of(
-                                service.id(),
-                                service.supply(),
-                                Numbers.printArea(service.area()),
-                                service.need().label()))
-                        .toList());
-    }
-
     private void links() {
         List<List<String>> rows = new ArrayList<>();
         for (Link link : layout.links()) {
@@ -179,20 +152,6 @@ public final class RouteDocument {
                 "Carries without new copper, lengths in " + unit.symbol(),
                 List.of("path", "~medium", "~from and to", ">along it", "~sections"),
                 rows);
-    }
-
-    private void joints() {
-        table(
-                "Joints",
-                List.of("id", "~method", "~conductors", "~place: level (east, north, height)", "~sections"),
-                layout.joints().stream()
-                        .map(joint -> List.of(
-                                joint.id(),
-                                joint.method(),
-                                String.join(", ", joint.conductors()),
-                                places.of(joint.place()),
-                                String.join(", ", joint.basis())))
-                        .toList());
     }
 
     private void things() {

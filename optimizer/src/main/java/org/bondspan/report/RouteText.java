@@ -8,11 +8,9 @@ import org.bondspan.layout.Conductor;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Cost;
 import org.bondspan.layout.End;
-import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.layout.Protection;
-import org.bondspan.layout.SizeTotal;
 import org.bondspan.layout.State;
 import org.bondspan.layout.Status;
 import org.bondspan.site.Position;
@@ -56,10 +54,10 @@ public final class RouteText {
         verdict();
         connected("Cannot be reached", State.UNREACHED);
         layout.cost().ifPresent(cost -> costs(cost, layout.copper().orElseThrow()));
-        sizes();
+        page.table("Bare copper", "what to buy includes waste", Table.of(AnswerTables.sizes(layout)));
         conductors();
         links();
-        joints();
+        page.table("Joints", Table.of(AnswerTables.joints(layout)));
         shared.services(layout.services());
         connected("Connected", State.BONDED);
         leftOut();
@@ -139,18 +137,6 @@ public final class RouteText {
         page.table("Installed cost", "row by row in takeoff", parts);
     }
 
-    private void sizes() {
-        Table table = new Table("size", ">length", ">weight");
-        for (SizeTotal total : layout.sizes()) {
-            table.add(total.size().label(), Numbers.print(total.length(), unit), Numbers.print(total.weight(), unit));
-        }
-        layout.copper().ifPresent(copper -> {
-            table.add("all", Numbers.print(copper.length(), unit), Numbers.print(copper.weight(), unit));
-            table.add("to buy", Numbers.print(copper.purchaseLength(), unit), "");
-        });
-        page.table("Bare copper", "what to buy includes waste", table);
-    }
-
     private void conductors() {
         Table table = new Table("id", "size", "role", ">plan", ">vertical", ">make-up", ">jumper", ">total");
         for (Conductor conductor : layout.conductors()) {
@@ -202,19 +188,6 @@ public final class RouteText {
     private String place(End end, Optional<Position> position) {
         String at = position.map(place -> ", " + places.of(place)).orElse("");
         return places.of(end) + at;
-    }
-
-    private void joints() {
-        Table table = new Table("id", "method", "conductors", "place", "rule");
-        for (Joint joint : layout.joints()) {
-            table.add(
-                    joint.id(),
-                    joint.method(),
-                    String.join(", ", joint.conductors()),
-                    places.of(joint.place()),
-                    String.join(", ", joint.basis()));
-        }
-        page.table("Joints", table);
     }
 
     private void connected(String heading, State state) {

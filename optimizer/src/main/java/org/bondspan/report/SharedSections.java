@@ -10,7 +10,6 @@ import org.bondspan.layout.Excluded;
 import org.bondspan.layout.ServiceState;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
-import org.bondspan.units.Numbers;
 import org.bondspan.units.WireSize;
 
 /** The parts that the answers of {@code check} and {@code route} have in common. */
@@ -27,15 +26,7 @@ final class SharedSections {
     }
 
     void services(List<ServiceState> services) {
-        Table table = new Table("id", "supply", ">phase conductors", ">copper needed");
-        for (ServiceState service : services) {
-            table.add(
-                    service.id(),
-                    service.supply(),
-                    Numbers.printArea(service.area()),
-                    service.need().label());
-        }
-        page.table("Services", table);
+        page.table("Services", Table.of(AnswerTables.services(services)));
     }
 
     void excluded(List<Excluded> excluded) {

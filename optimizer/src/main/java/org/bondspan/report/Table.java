@@ -3,6 +3,7 @@ package org.bondspan.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.bondspan.sheet.table.Schedule;
 
 /** Aligned columns. A heading that starts with {@code >} aligns its column to the right. */
 final class Table {
@@ -16,6 +17,15 @@ final class Table {
 
     Table(String... headings) {
         this.headings = List.of(headings);
+    }
+
+    /** The same table as a report sets. */
+    static Table of(Schedule schedule) {
+        Table table = new Table(schedule.headings().stream()
+                .map(heading -> Schedule.isRight(heading) ? heading : Schedule.words(heading))
+                .toArray(String[]::new));
+        schedule.rows().forEach(cells -> table.add(cells, List.of()));
+        return table;
     }
 
     void add(List<String> cells, List<String> remarks) {

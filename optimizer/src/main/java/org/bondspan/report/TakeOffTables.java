@@ -24,21 +24,29 @@ final class TakeOffTables {
 
     /** Empty tables where there is nothing to take off, or no price. */
     List<Schedule> list() {
-        if (takeOff.layout().status() == Status.IMPOSSIBLE) {
-            return List.of();
+        return takeOff.layout().status() == Status.IMPOSSIBLE ? List.of() : List.of(sums(), missing(), bothOptima());
+    }
+
+    /**
+     * By size and kind, with what they cost where that is known: every row then adds up from left to right, every
+     * column from top to bottom.
+     */
+    Schedule sums() {
+        List<String> headings = new ArrayList<>(List.of("~what", ">length", ">to buy", ">count", ">weight"));
+        List<List<String>> rows = new ArrayList<>();
+        takeOff.groups().forEach(group -> rows.add(new ArrayList<>(quantities(group))));
+        if (takeOff.total().isEmpty()) {
+            return new Schedule("Take-off, without a sum of money", headings, rows);
         }
-        return List.of(takeOff.total().map(this::priced).orElseGet(this::quantities), missing(), bothOptima());
+        headings.addAll(List.of(">material", ">hours", ">labor", ">other", ">cost"));
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).addAll(money(takeOff.groups().get(i)));
+        }
+        rows.addAll(totals(takeOff.total().get()));
+        return new Schedule("Take-off, in " + takeOff.currency(), headings, rows);
     }
 
-    private Schedule quantities() {
-        return new Schedule(
-                "Take-off, without a sum of money",
-                List.of("~what", ">length", ">to buy", ">count", ">weight"),
-                takeOff.groups().stream().map(group -> quantities(group, unit)).toList());
-    }
-
-    /** What, length, to buy, count and weight of a group. */
-    static List<String> quantities(Group group, LengthUnit unit) {
+    private List<String> quantities(Group group) {
         boolean isLength = group.pieces() == 0;
         return List.of(
                 group.name(),
@@ -48,29 +56,35 @@ final class TakeOffTables {
                 group.weight().isZero() ? "" : Numbers.print(group.weight(), unit));
     }
 
-    private Schedule priced(Total total) {
-        List<List<String>> rows = new ArrayList<>();
-        for (Group group : takeOff.groups()) {
-            List<String> cells = new ArrayList<>(quantities(group, unit));
-            cells.addAll(money(group.material(), group.labor(), group.other(), group.cost()));
-            rows.add(cells);
-        }
-        boolean isExact = total.rounding().isZero();
-        List<String> sum = new ArrayList<>(List.of(isExact ? "all" : "sum of rows", "", "", "", ""));
-        sum.addAll(money(total.material(), total.labor(), total.crossings(), total.ofRows()));
-        rows.add(sum);
-        if (!isExact) {
-            rows.add(List.of("rounding of rows", "", "", "", "", "", "", "", number(total.rounding())));
-            rows.add(List.of("all", "", "", "", "", "", "", "", number(total.total())));
-        }
-        return new Schedule(
-                "Take-off, in " + takeOff.currency(),
-                List.of("~what", ">length", ">to buy", ">count", ">weight", ">material", ">labor", ">other", ">cost"),
-                rows);
+    private static List<String> money(Group group) {
+        return List.of(
+                number(group.material()),
+                Numbers.print(group.hours()),
+                number(group.labor()),
+                number(group.other()),
+                number(group.cost()));
     }
 
-    private static List<String> money(Money material, Money labor, Money other, Money cost) {
-        return List.of(number(material), number(labor), number(other), number(cost));
+    private static List<List<String>> totals(Total total) {
+        boolean isExact = total.rounding().isZero();
+        List<String> sum = List.of(
+                isExact ? "all" : "sum of rows",
+                "",
+                "",
+                "",
+                "",
+                number(total.material()),
+                Numbers.print(total.hours()),
+                number(total.labor()),
+                number(total.crossings()),
+                number(total.ofRows()));
+        return isExact
+                ? List.of(sum)
+                : List.of(sum, cost("rounding of rows", total.rounding()), cost("all", total.total()));
+    }
+
+    private static List<String> cost(String what, Money cost) {
+        return List.of(what, "", "", "", "", "", "", "", "", number(cost));
     }
 
     private Schedule missing() {

@@ -11,12 +11,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Status;
-import org.bondspan.takeoff.Group;
 import org.bondspan.takeoff.Quantity;
 import org.bondspan.takeoff.Row;
 import org.bondspan.takeoff.TakeOff;
 import org.bondspan.takeoff.TakeOff.Origin;
-import org.bondspan.takeoff.Total;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Money;
@@ -53,7 +51,7 @@ public final class TakeOffText {
         quantities();
         counts();
         costs();
-        sums();
+        page.table("Sums", Table.of(new TakeOffTables(takeOff).sums()));
         page.list("Not priced: these are not stated", takeOff.missing());
         page.list("Assumptions", takeOff.assumptions());
         shared.findings(layout.findings());
@@ -169,55 +167,6 @@ public final class TakeOffText {
                 .distinct()
                 .map(source -> String.valueOf(sources.computeIfAbsent(source, ignored -> sources.size() + 1)))
                 .collect(Collectors.joining(", "));
-    }
-
-    private void sums() {
-        Table table = takeOff.total().isPresent()
-                ? new Table(
-                        "",
-                        ">length",
-                        ">to buy",
-                        ">count",
-                        ">weight",
-                        ">material",
-                        ">hours",
-                        ">labor",
-                        ">other",
-                        ">cost")
-                : new Table("", ">length", ">to buy", ">count", ">weight");
-        for (Group group : takeOff.groups()) {
-            List<String> cells = new ArrayList<>(TakeOffTables.quantities(group, unit));
-            if (takeOff.total().isPresent()) {
-                cells.add(number(group.material()));
-                cells.add(Numbers.print(group.hours()));
-                cells.add(number(group.labor()));
-                cells.add(number(group.other()));
-                cells.add(number(group.cost()));
-            }
-            table.add(cells, List.of());
-        }
-        takeOff.total().ifPresent(total -> totals(table, total));
-        page.table("Sums", table);
-    }
-
-    /** Every row adds up from left to right, every column from top to bottom. */
-    private static void totals(Table table, Total total) {
-        boolean isExact = total.rounding().isZero();
-        table.add(
-                isExact ? "all" : "sum of rows",
-                "",
-                "",
-                "",
-                "",
-                number(total.material()),
-                Numbers.print(total.hours()),
-                number(total.labor()),
-                number(total.crossings()),
-                number(total.ofRows()));
-        if (!isExact) {
-            table.add("rounding of rows", "", "", "", "", "", "", "", "", number(total.rounding()));
-            table.add("all", "", "", "", "", "", "", "", "", number(total.total()));
-        }
     }
 
     private String money(Money money) {
