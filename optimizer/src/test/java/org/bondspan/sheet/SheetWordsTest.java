@@ -170,8 +170,8 @@ class SheetWordsTest {
     @Test
     void charactersThatTheFaceLacksAreTold() throws IOException {
         assertThat(text(named("Depot \u6df1"), SheetSize.ARCH_D))
-                .contains("Depot ?", "Characters that the face of this drawing lacks");
-        assertThat(text(named("Depot?"), SheetSize.ARCH_D)).doesNotContain("Characters that the face");
+                .contains("Depot ?", "Characters that the typeface lacks");
+        assertThat(text(named("Depot?"), SheetSize.ARCH_D)).doesNotContain("Characters that the typeface");
     }
 
     /** NFPA 70, 250.64(B): smaller than 6 AWG needs raceway or armor, as all of the kiosk does. */

@@ -19,7 +19,7 @@ public final class Typeface {
     public static final String FAMILY = "Liberation Sans";
 
     /** What to say where {@link #lacksSomeOf} something. */
-    public static final String LACKING = "Characters that the face of this drawing lacks stand as question marks.";
+    public static final String LACKING = "Characters that the typeface lacks stand as question marks.";
 
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final Pattern CONTROL = Pattern.compile("[\\p{Cntrl}\\u0080-\\u009f\\p{Cf}]");

@@ -36,9 +36,9 @@ class PdfDocumentTest {
     void charactersThatTheFaceLacksAreToldUnderTheTitle() throws IOException {
         Schedule table = new Schedule("", List.of("id"), List.of(List.of("rod \u6df1")));
         assertThat(text(new Document("Depot", "edition", List.of(new Part.Table(table)))))
-                .contains("edition Characters that the face of this drawing lacks stand as question marks.", "rod ?");
+                .contains("edition Characters that the typeface lacks stand as question marks.", "rod ?");
         assertThat(text(new Document("Depot?", "edition", List.of(new Part.Paragraph("plain")))))
-                .doesNotContain("Characters that the face");
+                .doesNotContain("Characters that the typeface");
     }
 
     @Test
