@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.bondspan.finding.Finding;
-import org.bondspan.layout.Joint;
 import org.bondspan.layout.Layout;
 import org.bondspan.takeoff.Group;
 import org.bondspan.takeoff.Row;
@@ -22,12 +21,10 @@ import org.dhatim.fastexcel.Worksheet;
 public final class TakeOffWorkbook {
     private final TakeOff takeOff;
     private final Layout layout;
-    private final Places places;
 
     private TakeOffWorkbook(TakeOff takeOff) {
         this.takeOff = takeOff;
         this.layout = takeOff.layout();
-        this.places = new Places(layout.lengthUnit());
     }
 
     /** The bytes of the file; the same take-off gives the same bytes. */
@@ -139,15 +136,9 @@ public final class TakeOffWorkbook {
     }
 
     private void joints(Worksheet sheet) {
-        List<List<Object>> rows = new ArrayList<>();
-        for (Joint joint : layout.joints()) {
-            rows.add(List.of(
-                    joint.id(),
-                    joint.method(),
-                    String.join(", ", joint.conductors()),
-                    places.of(joint.place()),
-                    String.join(", ", joint.basis())));
-        }
+        List<List<Object>> rows = AnswerTables.joints(layout).rows().stream()
+                .<List<Object>>map(ArrayList::new)
+                .toList();
         table(sheet, List.of("joint", "method", "conductors", "place", "rule"), rows);
     }
 
