@@ -1,16 +1,30 @@
 package org.bondspan.report.files;
 
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.bondspan.io.LayoutWriter;
 import org.bondspan.layout.ExclusionCost;
+import org.bondspan.layout.Status;
+import org.bondspan.report.RouteDocument;
+import org.bondspan.report.TakeOffCsv;
+import org.bondspan.report.TakeOffWorkbook;
+import org.bondspan.report.document.Document;
+import org.bondspan.report.document.HtmlDocument;
+import org.bondspan.report.document.PdfDocument;
+import org.bondspan.sheet.PlanSheets;
 import org.bondspan.sheet.SheetContent;
 import org.bondspan.sheet.SheetSize;
+import org.bondspan.sheet.out.Drawing;
+import org.bondspan.sheet.out.PdfFile;
+import org.bondspan.sheet.out.SvgFile;
 import org.bondspan.site.Level;
 import org.bondspan.takeoff.TakeOff;
 
@@ -23,25 +37,51 @@ import org.bondspan.takeoff.TakeOff;
  */
 public record RoutedSite(
         String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs, TakeOff takeOff) {
-    /** Each gives some of the files; whoever has more to hand out adds a writer here. */
-    private static final List<Function<RoutedSite, List<OutputFile>>> WRITERS =
-            List.of(ResultFiles::of, TakeOffFiles::of, SheetFiles::of, ReportFiles::of);
-
     public RoutedSite {
         costs = List.copyOf(costs);
     }
 
     /** All files, with names that differ also where case does not count. */
     public List<OutputFile> files() {
-        return WRITERS.stream().flatMap(writer -> writer.apply(this).stream()).toList();
+        return Stream.of(result(), takeOffs(), sheets(), reports())
+                .flatMap(List::stream)
+                .toList();
     }
 
-    OutputFile file(String ending, Supplier<byte[]> bytes) {
+    private OutputFile file(String ending, Supplier<byte[]> bytes) {
         return new OutputFile(name + "." + ending, bytes);
     }
 
+    private List<OutputFile> result() {
+        return List.of(
+                file("result.json", () -> LayoutWriter.toJson(content.layout()).getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private List<OutputFile> takeOffs() {
+        return content.layout().status() == Status.IMPOSSIBLE
+                ? List.of()
+                : List.of(
+                        file("takeoff.csv", () -> TakeOffCsv.of(takeOff).getBytes(StandardCharsets.UTF_8)),
+                        file("takeoff.xlsx", () -> TakeOffWorkbook.of(takeOff)));
+    }
+
+    /** Of each level one PDF, and an SVG for each of its pages. */
+    private List<OutputFile> sheets() {
+        List<OutputFile> files = new ArrayList<>();
+        levelWords().forEach((level, word) -> {
+            List<Drawing> sheets = PlanSheets.of(content, level, sheet);
+            files.add(file("plan-" + word + ".pdf", () -> PdfFile.of(sheets)));
+            for (int i = 0; i < sheets.size(); i++) {
+                Drawing drawn = sheets.get(i);
+                String page = i == 0 ? "" : "." + (i + 1);
+                files.add(file("plan-" + word + page + ".svg", () -> SvgFile.of(drawn)));
+            }
+        });
+        return files;
+    }
+
     /** A word for each level that file names may hold. */
-    Map<Level, String> levelWords() {
+    private Map<Level, String> levelWords() {
         Map<Level, String> words = new LinkedHashMap<>();
         Set<String> taken = new TreeSet<>();
         for (Level level : content.site().levels()) {
@@ -54,5 +94,13 @@ public record RoutedSite(
             words.put(level, word);
         }
         return words;
+    }
+
+    /** To print, and to read on a screen. */
+    private List<OutputFile> reports() {
+        Document document = RouteDocument.of(content, costs, takeOff);
+        return List.of(
+                file("report.pdf", () -> PdfDocument.of(document)),
+                file("report.html", () -> HtmlDocument.of(document)));
     }
 }
