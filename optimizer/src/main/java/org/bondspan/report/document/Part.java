@@ -10,28 +10,23 @@ public sealed interface Part {
     /** What it says; of a figure nothing. */
     Stream<String> words();
 
-    /** Begins a section. */
-    record Heading(String text) implements Part {
+    /** A part that is one text. */
+    sealed interface Text extends Part {
+        String text();
+
         @Override
-        public Stream<String> words() {
-            return Stream.of(text);
+        default Stream<String> words() {
+            return Stream.of(text());
         }
     }
 
-    record Paragraph(String text) implements Part {
-        @Override
-        public Stream<String> words() {
-            return Stream.of(text);
-        }
-    }
+    /** Begins a section. */
+    record Heading(String text) implements Text {}
+
+    record Paragraph(String text) implements Text {}
 
     /** The verdict, set off from the rest. */
-    record Verdict(String text) implements Part {
-        @Override
-        public Stream<String> words() {
-            return Stream.of(text);
-        }
-    }
+    record Verdict(String text) implements Text {}
 
     record Table(Schedule schedule) implements Part {
         @Override
