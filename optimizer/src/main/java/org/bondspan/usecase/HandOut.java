@@ -40,9 +40,7 @@ public final class HandOut {
                 .filter(cost -> cost.outcome() == ExclusionCost.Outcome.NOT_COMPUTED)
                 .map(ExclusionCost::path)
                 .toList();
-        RoutedSite routed =
-                new RoutedSite(form.stem(), content, form.sheet(), costs, TakeOffSite.of(file.site(), layout));
-        return new HandOut(routed.files(), notComputed);
+        return new HandOut(new RoutedSite(form.stem(), content, form.sheet(), costs).files(), notComputed);
     }
 
     /** The same files, for one who may give up: asked before each is made; on true nothing is written at all. */

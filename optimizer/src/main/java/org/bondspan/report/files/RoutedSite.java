@@ -27,23 +27,24 @@ import org.bondspan.sheet.out.PdfFile;
 import org.bondspan.sheet.out.SvgFile;
 import org.bondspan.site.Level;
 import org.bondspan.takeoff.TakeOff;
+import org.bondspan.takeoff.TakingOff;
 
 /**
  * A site with its answer, and how its files are to be called and drawn.
  *
  * @param name begins the name of every file
  * @param costs what each path that may not carry costs in copper
- * @param takeOff of the answer, at the prices of the site
  */
-public record RoutedSite(
-        String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs, TakeOff takeOff) {
+public record RoutedSite(String name, SheetContent content, SheetSize sheet, List<ExclusionCost> costs) {
     public RoutedSite {
         costs = List.copyOf(costs);
     }
 
     /** All files, with names that differ also where case does not count. */
     public List<OutputFile> files() {
-        return Stream.of(result(), takeOffs(), sheets(), reports())
+        TakeOff takeOff =
+                TakingOff.of(content.site(), content.layout(), content.site().prices());
+        return Stream.of(result(), takeOffs(takeOff), sheets(), reports(takeOff))
                 .flatMap(List::stream)
                 .toList();
     }
@@ -57,7 +58,7 @@ public record RoutedSite(
                 file("result.json", () -> LayoutWriter.toJson(content.layout()).getBytes(StandardCharsets.UTF_8)));
     }
 
-    private List<OutputFile> takeOffs() {
+    private List<OutputFile> takeOffs(TakeOff takeOff) {
         return content.layout().status() == Status.IMPOSSIBLE
                 ? List.of()
                 : List.of(
@@ -97,7 +98,7 @@ public record RoutedSite(
     }
 
     /** To print, and to read on a screen. */
-    private List<OutputFile> reports() {
+    private List<OutputFile> reports(TakeOff takeOff) {
         Document document = RouteDocument.of(content, costs, takeOff);
         return List.of(
                 file("report.pdf", () -> PdfDocument.of(document)),
