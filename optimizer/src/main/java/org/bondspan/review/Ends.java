@@ -42,7 +42,7 @@ final class Ends {
                 .forEach(this::noteTap);
         proposal.conductors().stream()
                 .filter(conductor -> furthestTaps.containsKey(conductor.id()))
-                .filter(conductor -> !measured(conductor).equals(drawn(conductor)))
+                .filter(conductor -> !measured(conductor).equals(metal.site().length(conductor.line())))
                 .forEach(conductor -> outOfScale.add(conductor.id()));
     }
 
@@ -124,15 +124,6 @@ final class Ends {
 
     private Optional<Position> locateIfStraight(End end) {
         return endPlaces.findIfStraight(end).filter(place -> isInScale(end));
-    }
-
-    private Length drawn(ProposedConductor conductor) {
-        Length sum = Length.ZERO;
-        for (int i = 1; i < conductor.line().size(); i++) {
-            sum = sum.plus(metal.site()
-                    .distance(conductor.line().get(i - 1), conductor.line().get(i)));
-        }
-        return sum;
     }
 
     /** Length of the stated line; along measured lines as measured. */

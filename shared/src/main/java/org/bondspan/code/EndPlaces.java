@@ -29,7 +29,6 @@ public final class EndPlaces {
     private final Map<String, ProposedConductor> conductors = new LinkedHashMap<>();
     private final Map<String, Position> joints = new HashMap<>();
     private final Map<String, List<List<Position>>> runs = new HashMap<>();
-    private final Set<String> opened = new HashSet<>();
 
     /** Conductors that may run anywhere: neither drawn nor to be taken as straight. */
     private final Set<String> astray = new HashSet<>();
@@ -42,7 +41,8 @@ public final class EndPlaces {
                 .forEach(joint ->
                         joint.id().ifPresent(id -> joint.place().ifPresent(place -> joints.putIfAbsent(id, place))));
         proposal.conductors().forEach(this::noteDrawnJoints);
-        conductors.values().forEach(this::supposeRuns);
+        Set<String> opened = new HashSet<>();
+        conductors.values().forEach(conductor -> supposeRuns(conductor, opened));
     }
 
     /** A joint without a place lies where the first line that is drawn to it ends. */
@@ -57,7 +57,7 @@ public final class EndPlaces {
     }
 
     /** What it taps first, on a stack of our own: nothing limits how long a chain of taps is. */
-    private void supposeRuns(ProposedConductor conductor) {
+    private void supposeRuns(ProposedConductor conductor, Set<String> opened) {
         Deque<ProposedConductor> open = new ArrayDeque<>(List.of(conductor));
         while (!open.isEmpty()) {
             ProposedConductor next = open.peek();
@@ -147,21 +147,13 @@ public final class EndPlaces {
         boolean mayBeStraight = !(end instanceof End.OnConductor on)
                 || (!astray.contains(on.conductor())
                         && runs.getOrDefault(on.conductor(), List.of()).stream()
-                                .allMatch(run -> !length(run).isLessThan(on.at())));
+                                .allMatch(run -> !site.length(run).isLessThan(on.at())));
         return mayBeStraight ? findOnly(end) : Optional.empty();
     }
 
     private Optional<Position> findOnly(End end) {
         List<Position> all = list(end);
         return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
-    }
-
-    private Length length(List<Position> run) {
-        Length sum = Length.ZERO;
-        for (int i = 1; i < run.size(); i++) {
-            sum = sum.plus(site.distance(run.get(i - 1), run.get(i)));
-        }
-        return sum;
     }
 
     /** So far along a run, heights included, rounded to the base unit; its last place where it is shorter. */

@@ -126,6 +126,15 @@ public record Site(
                 elevation(b).minus(elevation(a)).nanometres());
     }
 
+    /** Of a run, straight from place to place. */
+    public Length length(List<Position> run) {
+        Length sum = Length.ZERO;
+        for (int i = 1; i < run.size(); i++) {
+            sum = sum.plus(distance(run.get(i - 1), run.get(i)));
+        }
+        return sum;
+    }
+
     /** All paths of one kind, in file order. */
     public <T extends SitePath> List<T> listPaths(Class<T> kind) {
         return paths.stream().filter(kind::isInstance).map(kind::cast).toList();
