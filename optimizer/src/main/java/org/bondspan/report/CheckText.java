@@ -55,7 +55,7 @@ public final class CheckText {
                 ? "Nothing is to be connected."
                 : "To be connected: " + String.join("; ", check.wanted()) + ".";
         if (violations > 0) {
-            page.item(Tone.BAD, SharedSections.count(violations, "violation"), "to mend, see FINDINGS. " + connect);
+            page.item(Tone.BAD, Numbers.count(violations, "violation"), "to mend, see FINDINGS. " + connect);
         } else {
             page.item(Tone.GOOD, "No violation.", connect);
         }

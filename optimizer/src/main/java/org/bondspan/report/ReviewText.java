@@ -53,8 +53,7 @@ public final class ReviewText {
             page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + comparison());
         } else {
             long violations = Finding.countViolations(outcome.findings());
-            page.item(
-                    Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend. " + comparison());
+            page.item(Tone.BAD, "Violates:", Numbers.count(violations, "violation") + " to mend. " + comparison());
         }
     }
 
@@ -151,7 +150,7 @@ public final class ReviewText {
             return "";
         }
         String whose = longer.size() == 1 ? "its line or ends need" : "their lines or ends need";
-        return ", " + SharedSections.count(longer.size(), "conductor") + " reckoned as long as " + whose
+        return ", " + Numbers.count(longer.size(), "conductor") + " reckoned as long as " + whose
                 + ", which is more than stated";
     }
 
@@ -161,7 +160,7 @@ public final class ReviewText {
         if (straight.isEmpty()) {
             return "";
         }
-        String conductors = SharedSections.count(straight.size(), "conductor");
+        String conductors = Numbers.count(straight.size(), "conductor");
         return ", " + conductors + " reckoned straight from end to end for want of a length or line"
                 + " (run otherwise it takes more)";
     }

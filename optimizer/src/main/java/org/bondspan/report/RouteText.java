@@ -71,7 +71,7 @@ public final class RouteText {
         page.line(0, "");
         long violations = Finding.countViolations(layout.findings());
         if (violations > 0 && layout.status() != Status.IMPOSSIBLE) {
-            page.item(Tone.BAD, "Violates:", SharedSections.count(violations, "violation") + " to mend, see FINDINGS.");
+            page.item(Tone.BAD, "Violates:", Numbers.count(violations, "violation") + " to mend, see FINDINGS.");
         }
         switch (layout.status()) {
             case LEAST -> least();
@@ -87,7 +87,7 @@ public final class RouteText {
                         "the site as drawn gives no lawful way to all that must be connected.");
         }
         if (violations > 0 && layout.status() == Status.IMPOSSIBLE) {
-            page.item(Tone.BAD, SharedSections.count(violations, "violation"), "to mend, see FINDINGS.");
+            page.item(Tone.BAD, Numbers.count(violations, "violation"), "to mend, see FINDINGS.");
         }
     }
 

@@ -71,11 +71,6 @@ final class SharedSections {
         return label.replace('-', ' ');
     }
 
-    /** {@code 1 violation}, {@code 3 violations}. */
-    static String count(long number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
-    }
-
     private static Tone tone(Severity severity) {
         return switch (severity) {
             case VIOLATION -> Tone.BAD;

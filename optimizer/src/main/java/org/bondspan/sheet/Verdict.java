@@ -17,7 +17,7 @@ public final class Verdict {
         if (violations == 0) {
             return words(layout);
         }
-        String toMend = violations + (violations == 1 ? " violation" : " violations") + " to mend, see " + list + ".";
+        String toMend = Numbers.count(violations, "violation") + " to mend, see " + list + ".";
         return layout.status() == Status.IMPOSSIBLE
                 ? words(layout) + " " + toMend
                 : "Violates: " + toMend + " " + words(layout);

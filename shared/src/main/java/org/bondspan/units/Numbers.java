@@ -43,6 +43,11 @@ public final class Numbers {
         return grouped("#,##0.###").format(BigDecimal.valueOf(circularMils, 3)) + " kcmil";
     }
 
+    /** {@code 1 violation}, {@code 3 violations}. */
+    public static String count(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
     private static DecimalFormat grouped(String pattern) {
         return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }

@@ -74,4 +74,11 @@ class NumbersTest {
             Locale.setDefault(before);
         }
     }
+
+    @Test
+    void countsThingsInWords() {
+        assertThat(Numbers.count(0, "violation")).isEqualTo("0 violations");
+        assertThat(Numbers.count(1, "violation")).isEqualTo("1 violation");
+        assertThat(Numbers.count(12, "violation")).isEqualTo("12 violations");
+    }
 }
