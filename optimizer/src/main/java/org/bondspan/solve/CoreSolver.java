@@ -74,14 +74,17 @@ final class CoreSolver {
 
     /** An answer, unless there are too many leaves or it takes more than some steps. */
     private Optional<CoreAnswer> solveWith(long steps) {
-        Optional<SubCore> part = rough.part().filter(this::isMuchLess);
+        Optional<SubCore> part = rough.best()
+                .map(tree -> rough.narrowing().part(tree.cost().weight(), core.root()))
+                .filter(this::isMuchLess);
         if (part.isPresent() || !core.need().isNarrow()) {
             return part.map(this::solveIn);
         }
         Meter allowed = meter.withWork(steps).withShareOfTime(EXACT_SHARE);
         LeastTreeSearch search = new LeastTreeSearch(rough.moats().core(), shortcuts, allowed, rough.best());
         try {
-            return Optional.of(least(rough.best().isPresent() ? search.findTree(rough.moats()) : search.findTree()));
+            return Optional.of(least(
+                    rough.best().isPresent() ? search.findTree(rough.moats(), rough.narrowing()) : search.findTree()));
         } catch (SpentException spent) {
             learn(search);
             return spent.what() == SpentException.What.WORK ? Optional.empty() : Optional.of(unproven(ending(spent)));

@@ -70,7 +70,8 @@ final class LeastTreeSearch {
             }
             if (best.isPresent()) {
                 Moats moats = Moats.of(core, meter);
-                return findTreeByLimits(moats, 1 + moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT));
+                long above = moats.lowerBound() / (isFew() ? WIDE_LIMIT : NARROW_LIMIT);
+                return findTreeByLimits(moats, narrowing(moats), 1 + above);
             }
         }
         search(Optional.empty(), Optional.empty());
@@ -80,31 +81,32 @@ final class LeastTreeSearch {
     /**
      * The same where a good tree is known, by moats of the core.
      *
+     * @param narrowing what these moats say, and others
      * @throws SpentException as {@link #findTree} does
      */
-    Optional<CoreTree> findTree(Moats moats) {
+    Optional<CoreTree> findTree(Moats moats, Narrowing narrowing) {
         long known = best.orElseThrow().cost().weight();
-        return findTreeByLimits(moats, 1 + (known - moats.lowerBound()) / 4);
+        return findTreeByLimits(moats, Optional.of(narrowing), 1 + (known - moats.lowerBound()) / 4);
     }
 
     /**
      * Among trees not much heavier than the lower bound first: what is found there is least, and nothing else needs to
      * be looked at. A limit that is almost what is known is not worth a search of its own.
      */
-    private Optional<CoreTree> findTreeByLimits(Moats moats, long firstAbove) {
+    private Optional<CoreTree> findTreeByLimits(Moats moats, Optional<Narrowing> narrowing, long firstAbove) {
         long known = best.orElseThrow().cost().weight();
         raise(moats.lowerBound());
         long above = firstAbove;
         while (core.edges() > SMALL && moats.lowerBound() + above + above / 2 < known) {
             long limit = moats.lowerBound() + above;
-            Optional<CoreTree> tree = findTreeIn(moats, limit, new Cost(limit + 1, 0));
+            Optional<CoreTree> tree = findTreeIn(moats, narrowing, limit, new Cost(limit + 1, 0));
             if (tree.isPresent()) {
                 return tree;
             }
             raise(limit + 1);
             above = Math.max(above + above / 2, limit - moats.lowerBound()) + 1;
         }
-        take(findTreeIn(moats, known, best.orElseThrow().cost()));
+        take(findTreeIn(moats, narrowing, known, best.orElseThrow().cost()));
         return best;
     }
 
@@ -125,18 +127,25 @@ final class LeastTreeSearch {
      */
     Optional<CoreTree> findCheaper(Cost known) {
         Moats moats = Moats.of(core, meter);
-        return moats.lowerBound() > known.weight() ? Optional.empty() : findTreeIn(moats, known.weight(), known);
+        return moats.lowerBound() > known.weight()
+                ? Optional.empty()
+                : findTreeIn(moats, narrowing(moats), known.weight(), known);
     }
 
-    private Optional<CoreTree> findTreeIn(Moats moats, long limit, Cost known) {
-        if (isFew()) {
+    private Optional<Narrowing> narrowing(Moats moats) {
+        return isFew() ? Optional.empty() : Optional.of(new Narrowing(core).by(moats));
+    }
+
+    /** A least tree of those that weigh at most this and cost less than what is known, if there is any. */
+    private Optional<CoreTree> findTreeIn(Moats moats, Optional<Narrowing> narrowing, long weight, Cost known) {
+        if (narrowing.isEmpty()) {
             LeastTreeSearch everywhere = new LeastTreeSearch(core, shortcuts, meter, Optional.empty());
-            everywhere.search(Optional.of(known), Optional.of(moats.bound(limit)));
+            everywhere.search(Optional.of(known), Optional.of(moats.bound(weight)));
             return everywhere.best;
         }
-        SubCore part = new Narrowing(core).leaveOutAbove(limit, moats).part();
+        SubCore part = narrowing.orElseThrow().part(weight, core.root());
         LeastTreeSearch inPart = new LeastTreeSearch(part.core(), shortcuts, meter, Optional.empty());
-        inPart.search(Optional.of(known), Optional.of(moats.bound(part.core(), limit)));
+        inPart.search(Optional.of(known), Optional.of(moats.bound(part.core(), weight)));
         return inPart.best.flatMap(part::findInWhole);
     }
 

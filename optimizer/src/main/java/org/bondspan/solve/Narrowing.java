@@ -5,38 +5,41 @@ import java.util.stream.IntStream;
 
 /**
  * Leaves out what no tree up to some weight can use: edges for which the lower bound and the tolls on the shortest way
- * from the root through the edge to a leaf together weigh more.
+ * from the root through the edge to a leaf together weigh more, by moats towards any root.
  */
 final class Narrowing {
 
     private final Core core;
-    private final BitSet edges = new BitSet();
+    /** By edge: a tree that uses it weighs at least so much. */
+    private final long[] least;
 
-    /** Nothing is left out yet. */
+    /** Nothing is known yet. */
     Narrowing(Core core) {
         this.core = core;
-        edges.set(0, core.edges());
+        least = new long[core.edges()];
     }
 
-    /** Leaves out what no tree of at most this weight can use, by moats towards any root. */
-    Narrowing leaveOutAbove(long weight, Moats moats) {
+    /** Takes what some moats say into account. */
+    Narrowing by(Moats moats) {
         long[] detours = moats.detours();
-        for (int edge = edges.nextSetBit(0); edge >= 0; edge = edges.nextSetBit(edge + 1)) {
-            if (moats.lowerBound() + detours[edge] > weight) {
-                edges.clear(edge);
-            }
+        for (int edge = 0; edge < least.length; edge++) {
+            least[edge] = Math.max(least[edge], moats.lowerBound() + detours[edge]);
         }
         return this;
     }
 
-    /** What is left. */
-    SubCore part() {
+    /** All that a tree of at most this weight can use, with the search going towards a leaf. */
+    SubCore part(long weight, int root) {
+        BitSet edges = new BitSet(core.edges());
         BitSet nodes = nodesForAll();
-        edges.stream().forEach(edge -> {
-            nodes.set(core.edgeEnd(edge, 0));
-            nodes.set(core.edgeEnd(edge, 1));
-        });
-        return SubCore.narrowed(core, edges, nodes);
+        for (int edge = 0; edge < least.length; edge++) {
+            if (least[edge] <= weight) {
+                edges.set(edge);
+                nodes.set(core.edgeEnd(edge, 0));
+                nodes.set(core.edgeEnd(edge, 1));
+            }
+        }
+        return SubCore.narrowed(core.rootedAt(root), edges, nodes);
     }
 
     /** Nodes where a tree without edges is possible. */

@@ -24,15 +24,16 @@ final class RoughSearch {
     private final Meter meter;
     private final Improver improver;
     private final Merger merger;
+    private final Narrowing narrowing;
     private Optional<CoreTree> best = Optional.empty();
     private Optional<Moats> moats = Optional.empty();
-    private Optional<SubCore> part = Optional.empty();
 
     RoughSearch(Core core, Meter meter) {
         this.core = core;
         this.meter = meter;
         improver = new Improver(core, meter);
         merger = new Merger(core, meter);
+        narrowing = new Narrowing(core);
     }
 
     /** The best tree so far. */
@@ -49,6 +50,7 @@ final class RoughSearch {
     }
 
     private void keep(Moats better) {
+        narrowing.by(better);
         moats = Optional.of(better);
         meter.proven(better.lowerBound());
     }
@@ -95,15 +97,12 @@ final class RoughSearch {
     }
 
     private void deepen(CoreTree guide) {
-        long weight = weight();
-        Narrowing useful = new Narrowing(core).leaveOutAbove(weight, moats());
-        keep(moats().deeper(guide, ROOTS, meter, seen -> useful.leaveOutAbove(weight, seen)));
-        part = Optional.of(useful.part());
+        keep(moats().deeper(guide, ROOTS, meter, narrowing::by));
     }
 
-    /** The part of the core in which all trees lie that weigh no more than the best, where there is one. */
-    Optional<SubCore> part() {
-        return part;
+    /** What all moats so far leave over. */
+    Narrowing narrowing() {
+        return narrowing;
     }
 
     /**

@@ -52,8 +52,7 @@ class MoatsTest {
                 .ifPresent(core -> plainly(core).ifPresent(tree -> {
                     Moats moats = Moats.of(core, ENDLESS);
                     long weight = tree.cost().weight();
-                    SubCore part =
-                            new Narrowing(core).leaveOutAbove(weight, moats).part();
+                    SubCore part = new Narrowing(core).by(moats).part(weight, core.root());
                     CoreTree inPart = plainly(part.core()).orElseThrow();
                     assertThat(part.findInWhole(inPart).map(CoreTree::cost)).contains(tree.cost());
                     checkStates(part.core(), inPart, moats.bound(part.core(), weight));
