@@ -2,12 +2,12 @@ package org.bondspan.network;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.bondspan.code.Landing;
@@ -20,27 +20,25 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.site.Position;
 import org.bondspan.site.Site;
 import org.bondspan.site.SitePath;
+import org.bondspan.solve.Classes;
 import org.bondspan.units.Length;
 import org.bondspan.units.Numbers;
 import org.bondspan.units.WireSize;
-import org.jgrapht.Graph;
-import org.jgrapht.alg.connectivity.ConnectivityInspector;
-import org.jgrapht.graph.DefaultEdge;
-import org.jgrapht.graph.Pseudograph;
 
 /** Why there is no interconnection: what cannot be reached from the first service, and where copper may run nearest. */
 final class Reach {
     private final RouteProblem problem;
     private final Network network;
     private final Site site;
-    private final Set<Integer> anySize;
+    /** By size, as far as it has been asked for: the nodes that copper of the size reaches from the first service. */
+    private final Map<WireSize, BitSet> reachable = new HashMap<>();
+
     private final List<Integer> unreachable = new ArrayList<>();
 
     Reach(RouteProblem problem) {
         this.problem = problem;
         this.network = problem.network();
         this.site = network.site();
-        this.anySize = reachable(WireSize.AWG_14);
         for (int t = 0; t < problem.terminalCount(); t++) {
             if (!isReached(t, reachable(problem.need().across(alone(t))))) {
                 unreachable.add(t);
@@ -54,27 +52,36 @@ final class Reach {
         return alone;
     }
 
-    /** Nodes that copper of a size reaches from the first service. */
-    private Set<Integer> reachable(WireSize size) {
+    private BitSet reachable(WireSize size) {
+        return reachable.computeIfAbsent(size, this::findReachable);
+    }
+
+    private BitSet reachableAtAnySize() {
+        return reachable(WireSize.AWG_14);
+    }
+
+    private BitSet findReachable(WireSize size) {
         NetworkArrays arrays = network.arrays();
-        Graph<Integer, DefaultEdge> graph = new Pseudograph<>(DefaultEdge.class);
-        IntStream.range(0, network.nodeCount()).forEach(graph::addVertex);
+        Classes parts = new Classes(network.nodeCount());
         for (int edge = 0; edge < arrays.edgeCount(); edge++) {
             if (arrays.largest(edge).map(most -> most.isAtLeast(size)).orElse(true)) {
-                graph.addEdge(arrays.from(edge), arrays.to(edge));
+                parts.join(arrays.from(edge), arrays.to(edge));
             }
         }
-        ConnectivityInspector<Integer, DefaultEdge> parts = new ConnectivityInspector<>(graph);
-        Set<Integer> reached = new LinkedHashSet<>();
-        problem.attachments(0).forEach(way -> reached.addAll(parts.connectedSetOf(way.node())));
+        BitSet from = new BitSet();
+        problem.attachments(0).forEach(way -> from.set(parts.find(way.node())));
+        BitSet reached = new BitSet();
+        IntStream.range(0, network.nodeCount())
+                .filter(node -> from.get(parts.find(node)))
+                .forEach(reached::set);
         return reached;
     }
 
-    private boolean isReached(int terminal, Set<Integer> nodes) {
+    private boolean isReached(int terminal, BitSet nodes) {
         if (terminal == 0) {
-            return nodes.size() > problem.attachments(0).size() || problem.terminalCount() == 1;
+            return nodes.cardinality() > problem.attachments(0).size() || problem.terminalCount() == 1;
         }
-        return problem.attachments(terminal).stream().anyMatch(way -> nodes.contains(way.node()));
+        return problem.attachments(terminal).stream().anyMatch(way -> nodes.get(way.node()));
     }
 
     /** Ids of what cannot be reached, members of a choice one by one. */
@@ -118,7 +125,7 @@ final class Reach {
     }
 
     private String reason(String id, int terminal) {
-        if (isReached(terminal, anySize)) {
+        if (isReached(terminal, reachableAtAnySize())) {
             return "what carries on the only way to it is smaller than the "
                     + problem.need().across(alone(terminal)).label() + " that it needs.";
         }
@@ -128,7 +135,7 @@ final class Reach {
         }
         String from = terminal == 0 ? "no permitted place for copper meets " : "no permitted way for copper leads to ";
         String at = from + print(place.get()) + outside(place.get()) + ".";
-        return terminal > 0 && !isReached(0, anySize)
+        return terminal > 0 && !isReached(0, reachableAtAnySize())
                 ? at + " " + problem.service(0).id() + ", from which one would lead there, is cut off itself."
                 : at + nearest(place.get(), terminal);
     }
@@ -177,17 +184,32 @@ final class Reach {
 
     private String nearest(Position from, int terminal) {
         long elevation = site.level(from.level()).floor().plus(from.height()).nanometres();
-        Set<Integer> candidates =
-                terminal == 0 ? IntStream.range(0, network.placeCount()).boxed().collect(Collectors.toSet()) : anySize;
-        Set<Integer> own =
-                problem.attachments(terminal).stream().map(Attachment::node).collect(Collectors.toSet());
-        return candidates.stream()
-                .filter(node -> !network.isMetal(node) && !own.contains(node))
-                .min(Comparator.<Integer, Length>comparing(node -> distance(from, elevation, node))
-                        .thenComparing(Comparator.naturalOrder()))
-                .map(node -> " The nearest place where copper may run is " + print(network.position(node)) + ", "
-                        + Numbers.print(distance(from, elevation, node), site.lengthUnit()) + " away.")
-                .orElse(" Nothing on the site lets copper run from the first service.");
+        BitSet own = new BitSet();
+        problem.attachments(terminal).forEach(way -> own.set(way.node()));
+        int nearest = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int node = 0; node < network.nodeCount(); node++) {
+            boolean mayBe = terminal == 0
+                    ? node < network.placeCount()
+                    : reachableAtAnySize().get(node);
+            if (mayBe && !network.isMetal(node) && !own.get(node) && squared(from, elevation, node) < least) {
+                nearest = node;
+                least = squared(from, elevation, node);
+            }
+        }
+        return nearest < 0
+                ? " Nothing on the site lets copper run from the first service."
+                : " The nearest place where copper may run is " + print(network.position(nearest)) + ", "
+                        + Numbers.print(distance(from, elevation, nearest), site.lengthUnit()) + " away.";
+    }
+
+    /** Precise enough to choose by: places that differ less than it tells are as near as each other to any reader. */
+    private double squared(Position from, long elevation, int node) {
+        NetworkArrays arrays = network.arrays();
+        double x = arrays.at(node).x() - from.at().x();
+        double y = arrays.at(node).y() - from.at().y();
+        double z = arrays.elevation(node) - elevation;
+        return x * x + y * y + z * z;
     }
 
     private Length distance(Position from, long elevation, int node) {
