@@ -17,8 +17,11 @@ final class Dig {
     private final BitSet leaves;
     private final BitSet nodes;
     private final int[] landingsMet;
-    /** By node dug: how far the leaves were when it was reached. Empty where no moat will be asked for. */
-    private final long[] far;
+    /** The nodes that were dug here, one after the other, and how far the leaves were when each was reached. */
+    private int[] reached = new int[64];
+
+    private long[] far = new long[64];
+    private int reachedCount;
 
     private int[] rim = new int[64];
     private int rimCount;
@@ -30,7 +33,6 @@ final class Dig {
         this.leaves = leaves;
         nodes = new BitSet(core.nodes());
         landingsMet = new int[core.leaves()];
-        far = new long[core.need().isNarrow() ? core.nodes() : 0];
     }
 
     /** Round all leaves of some groups nothing has been dug, but what was round each of them is dug. */
@@ -119,20 +121,24 @@ final class Dig {
             if (distance.isSettled(node)) {
                 nodes.set(node);
                 addToRim(node);
-                if (far.length > 0) {
-                    far[node] = width + distance.weight(node);
+                if (reachedCount == reached.length) {
+                    reached = Arrays.copyOf(reached, 2 * reachedCount);
+                    far = Arrays.copyOf(far, 2 * reachedCount);
                 }
+                reached[reachedCount] = node;
+                far[reachedCount++] = width + distance.weight(node);
             }
         }
         width += by;
     }
 
-    /** The cuts dug round these leaves; none where sides are no numbers. */
+    /** The cuts dug round these leaves, of which there must be few enough for sides to be numbers. */
     Moat moat() {
         long[] depth = new long[core.nodes()];
-        for (int node = nodes.nextSetBit(0); node >= 0; node = nodes.nextSetBit(node + 1)) {
-            depth[node] = width - far[node];
+        Arrays.fill(depth, width);
+        for (int i = 0; i < reachedCount; i++) {
+            depth[reached[i]] = width - far[i];
         }
-        return new Moat(leaves.toLongArray()[0], width, depth);
+        return new Moat(leaves.toLongArray()[0], width, (BitSet) nodes.clone(), node -> depth[node]);
     }
 }
