@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
 /** Needs given by any function of a side, kept in a table by sides. */
 final class CoreSideNeed extends CoreNeed {
 
+    /** Beyond this many leaves the work for {@link #within} would outgrow the search itself. */
+    private static final int MOST_LEAVES_FOR_WITHIN = 18;
+
     /** Beyond this many leaves the table would be too large. */
     static final int MOST_LEAVES = 20;
-
-    /** Beyond this many leaves the work for {@link #within} would outgrow the search itself. */
-    private static final int MOST_LEAVES_FOR_WITHIN = 16;
 
     private final int leaves;
     private final byte[] grade;

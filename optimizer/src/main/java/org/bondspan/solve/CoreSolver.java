@@ -17,10 +17,7 @@ final class CoreSolver {
 
     private static final long FEW_STEPS_BY_NODE = 40;
 
-    /** Up to so many leaves the exact search goes on to its end. */
-    private static final int SEVERAL = 24;
-
-    /** Steps of the exact search where there are more leaves than several; about a minute. */
+    /** Steps of the exact search where there are more and there is no deadline; about a minute. */
     private static final long MANY_STEPS = 400_000_000;
 
     /** Of the time that is left: how much the exact search may take where there are many leaves. */
@@ -44,7 +41,7 @@ final class CoreSolver {
             long steps = core.leaves() <= VERY_FEW ? Long.MAX_VALUE : fewSteps();
             LeastTreeSearch search = new LeastTreeSearch(core, shortcuts, meter.withWork(steps), Optional.empty());
             try {
-                return least(search.findTree());
+                return least(meter.run(search::findTree));
             } catch (SpentException spent) {
                 learn(search);
                 if (spent.what() != SpentException.What.WORK) {
@@ -67,28 +64,32 @@ final class CoreSolver {
         rough.run();
         return solveWith(fewSteps()).orElseGet(() -> {
             rough.runOn();
-            long steps = core.leaves() <= SEVERAL ? Long.MAX_VALUE : MANY_STEPS;
+            long steps = meter.isTimed() ? Long.MAX_VALUE : MANY_STEPS;
             return solveWith(steps).orElseGet(() -> unproven(Outcome.Ending.TERMINALS));
         });
     }
 
     /** An answer, unless there are too many leaves or it takes more than some steps. */
     private Optional<CoreAnswer> solveWith(long steps) {
-        Optional<SubCore> part = rough.best()
-                .map(tree -> rough.narrowing().part(tree.cost().weight(), core.root()))
-                .filter(this::isMuchLess);
-        if (part.isPresent() || !core.need().isNarrow()) {
-            return part.map(this::solveIn);
-        }
         Meter allowed = meter.withWork(steps).withShareOfTime(EXACT_SHARE);
         LeastTreeSearch search = new LeastTreeSearch(rough.moats().core(), shortcuts, allowed, rough.best());
         try {
-            return Optional.of(least(
-                    rough.best().isPresent() ? search.findTree(rough.moats(), rough.narrowing()) : search.findTree()));
+            Optional<SubCore> part = meter.run(this::findPart);
+            if (part.isPresent() || !core.need().isNarrow()) {
+                return part.map(this::solveIn);
+            }
+            return Optional.of(least(meter.run(() ->
+                    rough.best().isPresent() ? search.findTree(rough.moats(), rough.narrowing()) : search.findTree())));
         } catch (SpentException spent) {
             learn(search);
             return spent.what() == SpentException.What.WORK ? Optional.empty() : Optional.of(unproven(ending(spent)));
         }
+    }
+
+    private Optional<SubCore> findPart() {
+        return rough.best()
+                .map(tree -> rough.narrowing().part(tree.cost().weight(), core.root()))
+                .filter(this::isMuchLess);
     }
 
     /** Whether a part is worth another beginning: it falls into parts with fewer leaves, or is far smaller. */

@@ -1,5 +1,7 @@
 package org.bondspan.solve;
 
+import java.util.function.Supplier;
+
 /** Counts what a search takes, and ends it by {@link SpentException} when that is more than its limits allow. */
 final class Meter {
 
@@ -65,6 +67,18 @@ final class Meter {
     void hold(long bytes) {
         held += bytes;
         if (held > limits.memoryBytes()) {
+            throw new SpentException(SpentException.What.MEMORY);
+        }
+    }
+
+    /**
+     * Runs a search. What it takes is estimated before; where an estimate was too low after all, the search ends like
+     * any other for which memory does not suffice, as nothing but it holds its tables.
+     */
+    <T> T run(Supplier<T> search) {
+        try {
+            return search.get();
+        } catch (OutOfMemoryError error) {
             throw new SpentException(SpentException.What.MEMORY);
         }
     }

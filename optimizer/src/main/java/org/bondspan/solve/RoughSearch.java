@@ -97,7 +97,12 @@ final class RoughSearch {
     }
 
     private void deepen(CoreTree guide) {
-        keep(moats().deeper(guide, ROOTS, meter, narrowing::by));
+        try {
+            keep(meter.run(() -> moats().deeper(guide, ROOTS, meter, narrowing::by)));
+        } catch (SpentException spent) {
+            // What was found before is a bound, too.
+            return;
+        }
     }
 
     /** What all moats so far leave over. */
