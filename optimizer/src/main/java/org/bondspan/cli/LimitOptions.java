@@ -14,8 +14,10 @@ import picocli.CommandLine.Spec;
 
 /** How long a search may take, and who hears how it goes. */
 final class LimitOptions {
-    private static final BigDecimal MOST_SECONDS = BigDecimal.valueOf(10_000_000);
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
+    /** About 31 years: in nanoseconds it fits 64 bits with room. */
+    private static final BigDecimal MOST_SECONDS = BigDecimal.valueOf(1_000_000_000);
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec command;
@@ -23,12 +25,11 @@ final class LimitOptions {
     @Option(
             names = "--time-limit",
             paramLabel = "SECONDS",
-            description = "answer after about this long with the best found; it may then differ from run to run")
+            description = "answer after about this long with the best found, which may then differ from run to run; a"
+                    + " plain decimal number, more than 0 and at most 1000000000")
     private @Nullable String timeLimit;
 
-    @Option(
-            names = "--progress",
-            description = "tell on standard error how long work goes, even where that is no terminal")
+    @Option(names = "--progress", description = "report progress on standard error, even where it is not a terminal")
     private boolean progress;
 
     /** Complains before any work is done. */
@@ -49,7 +50,10 @@ final class LimitOptions {
     private Duration duration(String word) {
         BigDecimal seconds = NUMBER.matcher(word).matches() ? new BigDecimal(word) : BigDecimal.ZERO;
         if (seconds.signum() <= 0 || seconds.compareTo(MOST_SECONDS) > 0) {
-            throw Usage.wrong(command, "--time-limit " + word + ": not a number of seconds above 0, such as 60");
+            throw Usage.wrong(
+                    command,
+                    "--time-limit " + word + ": write a plain decimal number of seconds, more than 0 and at most "
+                            + MOST_SECONDS + ", such as 60 or 0.5");
         }
         return Duration.ofMillis(
                 seconds.movePointRight(3).setScale(0, RoundingMode.CEILING).longValueExact());

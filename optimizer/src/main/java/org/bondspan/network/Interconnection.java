@@ -42,6 +42,10 @@ import org.bondspan.units.WireSize;
 
 /** The least-copper interconnection of a site: network, proof, and the answer in the site's terms. */
 public final class Interconnection {
+    /** Where the search has its proof, and the take-off of the answer costs more. */
+    private static final String BEYOND_SEARCH =
+            "The bound leaves out splices and other costs beyond the search; more time would hardly help.";
+
     private final Site site;
     private final GroundingElectrodeSystem system;
     private final MediaThatMayCarry media;
@@ -82,8 +86,9 @@ public final class Interconnection {
      * A route of least cost.
      *
      * @param bound no lawful route costs less, splices apart; empty when there is none
+     * @param unproven what to tell where it costs more than the bound; empty when there is none
      */
-    public record Priced(Layout layout, Optional<ExactMoney> bound) {}
+    public record Priced(Layout layout, Optional<ExactMoney> bound, Optional<Finding> unproven) {}
 
     /**
      * The least installed cost within limits, at the prices of the site. Empty when no lawful tie was found though none
@@ -112,10 +117,10 @@ public final class Interconnection {
         }
         if (outcome instanceof Outcome.BestFound best) {
             ExactMoney bound = integers.worth(best.lowerBoundWeight()).plus(forJumpers);
-            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem), limits));
+            return Optional.of(priced(best.tree(), bound, Proof.of(best, problem, limits), limits));
         }
         return outcome instanceof Outcome.Impossible
-                ? Optional.of(new Priced(impossible(), Optional.empty()))
+                ? Optional.of(new Priced(impossible(), Optional.empty(), Optional.empty()))
                 : Optional.empty();
     }
 
@@ -124,7 +129,8 @@ public final class Interconnection {
         ChosenTree settled = new OneSize(problem, asked).settle(ChosenTree.of(tree, problem.terminalCount()));
         ChosenTree straight = new Straightening(problem, Optional.of(new EdgePrices(problem, asked)), limits::isOver)
                 .straighten(settled);
-        return new Priced(tied(straight, proof), Optional.of(bound));
+        Finding unproven = Proof.note(proof.why().orElse(BEYOND_SEARCH));
+        return new Priced(tied(straight, proof), Optional.of(bound), Optional.of(unproven));
     }
 
     private List<Conductor> jumpers() {
@@ -137,7 +143,7 @@ public final class Interconnection {
             return Optional.of(tied(straight(least.tree(), limits), Proof.LEAST));
         }
         if (outcome instanceof Outcome.BestFound best) {
-            return Optional.of(tied(straight(best.tree(), limits), Proof.of(best, problem)));
+            return Optional.of(tied(straight(best.tree(), limits), Proof.of(best, problem, limits)));
         }
         return outcome instanceof Outcome.Impossible ? Optional.of(impossible()) : Optional.empty();
     }
@@ -158,7 +164,7 @@ public final class Interconnection {
         conductors.addAll(jumpers());
         States states = States.tied(site, system, new Ways(problem, tie, stretches, naming).list());
         List<Finding> findings = findings(links);
-        proof.findNote(site).ifPresent(findings::add);
+        proof.findNote().ifPresent(findings::add);
         return layout(proof, states, conductors, links, naming.joints(), findings);
     }
 

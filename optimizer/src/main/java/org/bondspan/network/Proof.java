@@ -8,7 +8,6 @@ import org.bondspan.code.Rule;
 import org.bondspan.finding.Finding;
 import org.bondspan.finding.Severity;
 import org.bondspan.layout.Status;
-import org.bondspan.site.Site;
 import org.bondspan.solve.Outcome;
 import org.bondspan.units.Weight;
 
@@ -16,19 +15,19 @@ import org.bondspan.units.Weight;
  * How good an answer is known to be.
  *
  * @param excess grains that it weighs at most beyond the least; 0 where it is proven least
- * @param why what ended the search before its proof
+ * @param why what ended the search before its proof, and what would help
  */
-record Proof(Status status, BigInteger excess, Optional<Outcome.Ending> why) {
+record Proof(Status status, BigInteger excess, Optional<String> why) {
     static final Proof LEAST = new Proof(Status.LEAST, BigInteger.ZERO, Optional.empty());
     static final Proof IMPOSSIBLE = new Proof(Status.IMPOSSIBLE, BigInteger.ZERO, Optional.empty());
 
     /** Of an answer without a full proof; where its weight is the bound it is least all the same. */
-    static Proof of(Outcome.BestFound best, RouteProblem problem) {
+    static Proof of(Outcome.BestFound best, RouteProblem problem, SearchLimits limits) {
         BigInteger excess = BigInteger.valueOf(best.tree().weight() - best.lowerBoundWeight())
                 .multiply(BigInteger.valueOf(problem.lengthUnit()));
         return excess.signum() <= 0
-                ? new Proof(Status.LEAST, BigInteger.ZERO, Optional.of(best.why()))
-                : new Proof(Status.BEST_FOUND, excess, Optional.of(best.why()));
+                ? new Proof(Status.LEAST, BigInteger.ZERO, Optional.of(reason(best.why(), limits)))
+                : new Proof(Status.BEST_FOUND, excess, Optional.of(reason(best.why(), limits)));
     }
 
     /** Nothing lawful weighs less. Jumpers around breaks are part of every answer, so they are in the bound too. */
@@ -46,22 +45,28 @@ record Proof(Status status, BigInteger excess, Optional<Outcome.Ending> why) {
     }
 
     /** Why there is no full proof. */
-    Optional<Finding> findNote(Site site) {
-        return why.map(ending -> new Finding(
-                Rule.GEOMETRY.section(),
-                Severity.NOTE,
-                site.services().get(0).id(),
-                reason(ending)
-                        + (status == Status.LEAST
-                                ? " No tie weighs less; among equally heavy ones there may be a shorter one."
-                                : " The answer is the best found.")));
+    Optional<Finding> findNote() {
+        return why.map(reason -> note(
+                status == Status.LEAST
+                        ? reason + " No tie weighs less; among equally heavy ones there may be a shorter one."
+                        : reason));
     }
 
-    private static String reason(Outcome.Ending ending) {
+    static Finding note(String reason) {
+        return new Finding(Rule.PROOF.section(), Severity.NOTE, "route", reason);
+    }
+
+    private static String reason(Outcome.Ending ending, SearchLimits limits) {
         return switch (ending) {
-            case TIME -> "The search was ended before its proof.";
-            case MEMORY -> "A full proof would have taken more memory than there is.";
-            case TERMINALS -> "There is too much to connect for a full proof.";
+            case TIME ->
+                limits.stop().getAsBoolean()
+                        ? "The search was stopped before its proof; with more time it may prove more or find better."
+                        : "The time limit ended the search before its proof; a longer one may prove more or find better.";
+            case MEMORY -> "The proof takes more memory than Java may use; more of it (-Xmx) may help.";
+            case TERMINALS ->
+                limits.deadline().isPresent()
+                        ? "Too many things to connect for a full proof, whatever the memory; more time may find better."
+                        : "Too many things to connect for a full proof; in a time limit the search may find better.";
         };
     }
 }

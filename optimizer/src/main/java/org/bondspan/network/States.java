@@ -41,6 +41,8 @@ public final class States {
     private static final String NOTHING_ROUTED =
             "Must be connected and can be reached; nothing is routed while something else cannot.";
 
+    private static final String CUT_OFF = "Cannot be reached; the findings say why.";
+
     private States(Site site, GroundingElectrodeSystem system, Map<String, List<String>> ways, Set<String> unreached) {
         this.site = site;
         this.system = system;
@@ -88,7 +90,7 @@ public final class States {
         }
         Obligation obligation = obligation(Kind.ELECTRODE, id);
         if (unreached.contains(id)) {
-            return required(electrode, obligation, State.UNREACHED, "Cannot be reached.");
+            return required(electrode, obligation, State.UNREACHED, CUT_OFF);
         }
         if (obligation.members().size() == 1) {
             String reason = unreached.isEmpty() ? "Qualifies, so it is connected." : NOTHING_ROUTED;
@@ -193,9 +195,8 @@ public final class States {
                     id, state, Optional.empty(), List.of(left.rule().section()), reason, way);
         }
         State state = unreached.contains(id) ? State.UNREACHED : State.BONDED;
-        String reason = state == State.UNREACHED
-                ? "Cannot be reached."
-                : unreached.isEmpty() ? required(obligation.get()) : NOTHING_ROUTED;
+        String reason =
+                state == State.UNREACHED ? CUT_OFF : unreached.isEmpty() ? required(obligation.get()) : NOTHING_ROUTED;
         Optional<WireSize> size = Optional.of(need.ofWhole(obligation.get().need()));
         return new BondState(id, state, size, basis(obligation.get()), reason, way);
     }

@@ -11,8 +11,10 @@ import org.bondspan.layout.End;
 import org.bondspan.layout.Layout;
 import org.bondspan.layout.Link;
 import org.bondspan.layout.Protection;
+import org.bondspan.layout.RunLength;
 import org.bondspan.layout.State;
 import org.bondspan.layout.Status;
+import org.bondspan.sheet.Verdict;
 import org.bondspan.site.Position;
 import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
@@ -28,6 +30,7 @@ public final class RouteText {
     private final LengthUnit unit;
     private final Places places;
     private final List<Thing> things;
+    private final Optional<Finding> unproven;
     private final Page page;
     private final SharedSections shared;
 
@@ -36,6 +39,7 @@ public final class RouteText {
         this.unit = layout.lengthUnit();
         this.places = new Places(unit);
         this.things = Thing.list(layout.electrodes(), layout.bonds());
+        this.unproven = Verdict.findUnproven(layout);
         this.page = new Page(ink);
         this.shared = new SharedSections(page);
     }
@@ -53,7 +57,7 @@ public final class RouteText {
         shared.title(layout.site(), layout.codeEdition(), layout.adoption());
         verdict();
         connected("Cannot be reached", State.UNREACHED);
-        layout.cost().ifPresent(cost -> costs(cost, layout.copper().orElseThrow()));
+        layout.cost().ifPresent(cost -> costs(cost));
         page.table("Bare copper", "what to buy includes waste", Table.of(AnswerTables.sizes(layout)));
         conductors();
         links();
@@ -62,7 +66,9 @@ public final class RouteText {
         connected("Connected", State.BONDED);
         leftOut();
         shared.excluded(layout.excluded());
-        shared.findings(layout.findings());
+        shared.findings(layout.findings().stream()
+                .filter(finding -> unproven.filter(finding::equals).isEmpty())
+                .toList());
         shared.closing(layout.assumed(), layout.notChecked(), layout.cautions());
         return page.text();
     }
@@ -75,11 +81,13 @@ public final class RouteText {
         }
         switch (layout.status()) {
             case LEAST -> least();
-            case BEST_FOUND ->
+            case BEST_FOUND -> {
                 page.item(
                         Tone.WARNING,
                         "Best found, not proven least:",
                         amounts() + " At most " + Numbers.print(layout.gapPercent()) + " % above the least possible.");
+                unproven.ifPresent(finding -> page.wrapped(2, finding.message()));
+            }
             case IMPOSSIBLE ->
                 page.item(
                         Tone.BAD,
@@ -118,12 +126,11 @@ public final class RouteText {
         return Numbers.print(amount, cost.currency());
     }
 
-    /** Both optima side by side. */
-    private void costs(Cost cost, Copper copper) {
+    private void costs(Cost cost) {
+        BothOptima both = new BothOptima(layout, cost);
         Table table = new Table("route", ">copper", ">cost");
-        table.add("least cost", Numbers.print(copper.weight(), unit), money(cost, cost.total()));
-        table.add("least copper", Numbers.print(cost.leastCopper(), unit), money(cost, cost.leastCopperCost()));
-        page.table("Least cost and least copper", table);
+        both.rows().forEach(row -> table.add(row, List.of()));
+        page.table(both.heading(), table);
         Table parts = new Table("part", ">cost");
         parts.add("material", money(cost, cost.material()));
         parts.add("labor", money(cost, cost.labor()));
@@ -160,6 +167,8 @@ public final class RouteText {
         remarks.add(places.of(conductor.from()) + " -> " + places.of(conductor.to()));
         if (conductor.line().size() > 1) {
             remarks.add("run: " + places.of(conductor.line()));
+        } else if (isMakeUpOnly(conductor.length())) {
+            remarks.add("run: make-up only");
         }
         if (!conductor.serves().isEmpty()) {
             remarks.add("serves: " + String.join(", ", conductor.serves()));
@@ -169,6 +178,10 @@ public final class RouteText {
         }
         remarks.add("why: " + conductor.why() + " [" + String.join(", ", conductor.basis()) + "]");
         return remarks;
+    }
+
+    private static boolean isMakeUpOnly(RunLength length) {
+        return length.total().equals(length.makeUp()) && !length.makeUp().isZero();
     }
 
     private void links() {

@@ -24,7 +24,12 @@ final class TakeOffTables {
 
     /** Empty tables where there is nothing to take off, or no price. */
     List<Schedule> list() {
-        return takeOff.layout().status() == Status.IMPOSSIBLE ? List.of() : List.of(sums(), missing(), bothOptima());
+        if (takeOff.layout().status() == Status.IMPOSSIBLE) {
+            return List.of();
+        }
+        List<Schedule> tables = new ArrayList<>(List.of(sums(), missing()));
+        takeOff.layout().cost().map(this::bothOptima).ifPresent(tables::add);
+        return tables;
     }
 
     /**
@@ -94,23 +99,11 @@ final class TakeOffTables {
                 takeOff.missing().stream().map(List::of).toList());
     }
 
-    private Schedule bothOptima() {
-        List<List<String>> rows = new ArrayList<>();
-        takeOff.layout().cost().ifPresent(cost -> {
-            String copper = takeOff.layout()
-                    .copper()
-                    .map(each -> Numbers.print(each.weight(), unit))
-                    .orElse("");
-            rows.add(List.of("least cost", copper, print(cost, cost.total())));
-            rows.add(List.of(
-                    "least copper", Numbers.print(cost.leastCopper(), unit), print(cost, cost.leastCopperCost())));
-            rows.add(List.of("no lawful route costs less than", "", print(cost, cost.lowerBound())));
-        });
-        return new Schedule("Least cost and least copper", List.of("~route", ">copper", ">cost"), rows);
-    }
-
-    private static String print(Cost cost, Money money) {
-        return Numbers.print(money, cost.currency());
+    private Schedule bothOptima(Cost cost) {
+        BothOptima both = new BothOptima(takeOff.layout(), cost);
+        List<List<String>> rows = new ArrayList<>(both.rows());
+        rows.add(List.of("no lawful route costs less than", "", Numbers.print(cost.lowerBound(), cost.currency())));
+        return new Schedule(both.heading(), List.of("~route", ">copper", ">cost"), rows);
     }
 
     private static String number(Money money) {

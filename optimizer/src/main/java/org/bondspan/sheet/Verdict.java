@@ -1,5 +1,7 @@
 package org.bondspan.sheet;
 
+import java.util.Optional;
+import org.bondspan.code.Rule;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Layout;
@@ -23,12 +25,23 @@ public final class Verdict {
                 : "Violates: " + toMend + " " + words(layout);
     }
 
+    /** Why an answer that is best found is not proven least. */
+    public static Optional<Finding> findUnproven(Layout layout) {
+        return layout.findings().stream()
+                .filter(finding ->
+                        layout.status() == Status.BEST_FOUND && finding.rule().equals(Rule.PROOF.section()))
+                .findFirst();
+    }
+
     private static String words(Layout layout) {
         return switch (layout.status()) {
             case LEAST -> least(layout);
             case BEST_FOUND ->
                 "Best found, not proven least: " + amounts(layout) + ", at most " + Numbers.print(layout.gapPercent())
-                        + " % above the least.";
+                        + " % above the least."
+                        + findUnproven(layout)
+                                .map(finding -> " " + finding.message())
+                                .orElse("");
             case IMPOSSIBLE -> "Impossible: the site as drawn gives no lawful way to all that must be connected.";
         };
     }

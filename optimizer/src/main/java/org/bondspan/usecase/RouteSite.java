@@ -2,7 +2,11 @@ package org.bondspan.usecase;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.bondspan.code.Rule;
+import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.Cost;
 import org.bondspan.layout.Layout;
@@ -70,7 +74,18 @@ public final class RouteSite {
         }
         BigDecimal gap = gapPercent(best.exact(), bound);
         Cost cost = cost(prices.currency(), best.total, leastCopper, bound);
-        return best.layout.withCost(gap.signum() == 0 ? Status.LEAST : Status.BEST_FOUND, gap, cost);
+        return gap.signum() == 0
+                ? best.layout.withCost(Status.LEAST, gap, cost, settled(best.layout, Optional.empty()))
+                : best.layout.withCost(Status.BEST_FOUND, gap, cost, settled(best.layout, priced.unproven()));
+    }
+
+    /** Its findings, with what is to be told of the proof of its cost in place of that of its copper. */
+    private static List<Finding> settled(Layout layout, Optional<Finding> unproven) {
+        return Stream.concat(
+                        layout.findings().stream()
+                                .filter(finding -> !finding.rule().equals(Rule.PROOF.section())),
+                        unproven.stream())
+                .toList();
     }
 
     private static Interconnection.Priced searchLeastCost(Site site, RouteLimits limits) {
@@ -106,7 +121,8 @@ public final class RouteSite {
                 total.rounding(),
                 bound.rounded(),
                 leastCopper.layout.copper().map(Copper::weight).orElseThrow(),
-                leastCopper.total.total());
+                leastCopper.total.total(),
+                leastCopper.layout.status());
     }
 
     /**

@@ -17,6 +17,7 @@ import java.util.zip.ZipFile;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -352,6 +353,45 @@ class TakeOffFilesTest {
         Run run = Run.of("route", "--objective", "cost", "--prices", PRICES, Run.sample("hall-steel"));
         assertThat(run.out())
                 .contains("Least cost, proven: $", "LEAST COST AND LEAST COPPER", "least copper  19.98 lb");
+    }
+
+    /** Stopped at once, neither search has a proof: nothing is called least, and the headline says why. */
+    @Test
+    void whatIsNotProvenIsCalledBestFound() throws IOException {
+        Files.writeString(directory.resolve("many.site.json"), manyRods());
+        Run run = Run.watched(
+                new Watch(false, () -> true),
+                "route",
+                "--objective",
+                "cost",
+                "--prices",
+                PRICES,
+                file("many.site.json"));
+        assertThat(run.out())
+                .contains(
+                        "BEST FOUND FOR COST AND BEST FOUND FOR COPPER",
+                        "  best found for cost ",
+                        "  best found for copper ",
+                        " above the least possible.\n  The search was stopped before its proof; with more time")
+                .doesNotContain("least cost", "least copper", "NOTE proof");
+    }
+
+    /** 40 rods scattered over an open floor. */
+    private static String manyRods() {
+        String rods = IntStream.range(0, 40)
+                .mapToObj(i -> String.format(
+                        "{\"id\": \"R%d\", \"type\": \"rod\", \"rodLength\": 10, \"diameter\": 0.75,"
+                                + " \"connections\": [{\"at\": [%d, %d], \"height\": 1}]}",
+                        i, 10 + i * 37 % 181, 10 + i * 53 % 127))
+                .collect(Collectors.joining(", "));
+        return """
+                {"format": "bondspan-site/1", "name": "Rods", "adoption": "example", "makeUpPerEnd": 3,
+                 "levels": [{"id": "L1", "outline": [[0, 0], [200, 0], [200, 140], [0, 140]], "open": {"height": 10}}],
+                 "services": [{"id": "S", "ungrounded": {"material": "copper", "size": "3/0 AWG", "sets": 1},
+                   "connections": [{"at": [2, 2], "height": 5}]}],
+                 "electrodes": [%s]}
+                """
+                .formatted(rods);
     }
 
     @Test

@@ -15,13 +15,22 @@ class TimeLimitTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "-1", "1e99", "soon", ""})
+    @ValueSource(strings = {"1000000000", "999999999.5", "60.0000000001", "0060"})
+    void anySensibleLimitIsTaken(String limit) {
+        Run run = Run.of("route", "--time-limit", limit, Run.sample("hall-steel"));
+        assertThat(run.exit()).as(run.err()).isZero();
+        assertThat(run.out()).contains("Least copper, proven:");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "0.0", "-1", "1e6", "1e99", "soon", "", "1000000000.1", "9999999999999"})
     void aLimitIsANumberOfSeconds(String limit) {
         Run run = Run.of("route", "--time-limit", limit, Run.sample("hall-steel"));
         assertThat(run.exit()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err().lines()).hasSize(1);
-        assertThat(run.err()).contains("--time-limit");
+        assertThat(run.err())
+                .contains("--time-limit " + limit + ":", "plain decimal number", "more than 0 and at most 1000000000");
     }
 
     @Test

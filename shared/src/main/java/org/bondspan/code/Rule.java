@@ -67,6 +67,7 @@ public enum Rule {
     LENGTH("length", "no section: a stated length cannot be shorter than the run"),
     SITE("site", "no section: a result is of the site that it names"),
     GEOMETRY("geometry", "no section: how the plan is drawn bears on the answer"),
+    PROOF("proof", "no section: why an answer is not proven least"),
     NO_PARALLEL("310.10(G)", "grounding electrode conductors are not run as smaller conductors in parallel");
 
     private final String section;

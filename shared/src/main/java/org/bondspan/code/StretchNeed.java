@@ -160,11 +160,11 @@ public final class StretchNeed {
             Need need = obligations.get(j).need();
             if (fed.get(services.size() + j) && need.size(supply.material(), area) == size) {
                 Rule rule = need.basis(supply.material(), area);
-                String why = describe(feeding) + " = " + Numbers.printArea(area) + " "
-                        + supply.material().label() + ", toward "
-                        + obligations.get(j).name();
-                String limit = rule == Rule.CONDUCTOR_SIZE ? "Table 250.66" : rule.section() + " limit";
-                return Optional.of(new Verdict(size, rule, why + ": " + limit, feeding.cardinality() > 1));
+                String by = rule == Rule.CONDUCTOR_SIZE ? "Table 250.66" : "the limit in " + rule.section();
+                String why = "sized for " + obligations.get(j).name() + " by " + by + ": " + describe(feeding)
+                        + ", in all " + Numbers.printArea(area) + " of "
+                        + supply.material().label();
+                return Optional.of(new Verdict(size, rule, why, feeding.cardinality() > 1));
             }
         }
         return Optional.empty();
@@ -175,11 +175,11 @@ public final class StretchNeed {
         for (int i = 0; i < services.size(); i++) {
             if (feeding.get(i)) {
                 Service service = services.get(i);
-                parts.add(service.id() + " " + service.ungrounded().sets() + " x "
+                parts.add(service.id() + " has " + service.ungrounded().sets() + " x "
                         + service.ungrounded().size().label());
             }
         }
-        return String.join(" + ", parts);
+        return String.join(" and ", parts);
     }
 
     private long area(BitSet set) {

@@ -125,6 +125,13 @@ final class Fields {
                 .orElse(Length.ZERO);
     }
 
+    /** What lengths come to, not negative. */
+    Length sum(String name, String advice) {
+        return require(name, advice)
+                .flatMap(value -> scope.values().sum(value, path(name)))
+                .orElse(Length.ZERO);
+    }
+
     /** Not negative. */
     Optional<BigDecimal> findMeasure(String name) {
         return find(name).flatMap(value -> scope.values().measure(value, path(name)));

@@ -37,7 +37,8 @@ import org.bondspan.units.WireSize;
 
 /**
  * Reads results of a site. Numbers are those of the file, rounded to 0.01. Either the whole file is in order, agrees
- * with itself, is of that site and names what it has, or an {@link InputException} names each mistake.
+ * with itself, is of that site and names what it has, or an {@link InputException} names each mistake. Numbers are
+ * compared only once all of them could be read.
  */
 public final class LayoutReader {
     private static final String RESULT = "Write the result as the program gives it";
@@ -45,6 +46,7 @@ public final class LayoutReader {
     private final LengthUnit unit;
     private final EndReader ends;
     private final ResultSums sums;
+    private final List<Runnable> comparisons = new ArrayList<>();
     private boolean isCost;
 
     private LayoutReader(Site site, LengthUnit unit) {
@@ -64,8 +66,11 @@ public final class LayoutReader {
         Node.Struct root = FileRoot.parse(text, fileName, problems, List.of(LayoutWriter.FORMAT), "result");
         ResultSite.refuseOther(root, fileName, site);
         Scope scope = Scope.about(site, "result", root, problems);
-        Layout layout = new LayoutReader(site, scope.values().unit()).layout(Fields.ofFile(root, scope));
+        LayoutReader reader = new LayoutReader(site, scope.values().unit());
+        Layout layout = reader.layout(Fields.ofFile(root, scope));
         scope.ids().check(problems);
+        problems.throwIfAny();
+        reader.comparisons.forEach(Runnable::run);
         problems.throwIfAny();
         return layout;
     }
@@ -101,14 +106,27 @@ public final class LayoutReader {
                 objective,
                 fields.findObject("cost", "cost", cost -> cost(cost, fields)));
         fields.accept(List.of("lowerBound", "copper"));
-        sums.checkSums(
+        whenRead(
                 fields,
-                layout.status(),
-                layout.conductors(),
-                layout.sizes(),
-                layout.copper().orElse(new Copper(Length.ZERO, Weight.ZERO, Length.ZERO)));
+                () -> sums.checkSums(
+                        fields,
+                        layout.status(),
+                        layout.conductors(),
+                        layout.sizes(),
+                        layout.copper().orElse(new Copper(Length.ZERO, Weight.ZERO, Length.ZERO))));
         fields.done();
         return layout;
+    }
+
+    /** Once all is read, and could be: what stands in for a number contradicts the others. */
+    private void whenRead(Fields fields, Runnable comparison) {
+        comparisons.add(() -> {
+            try {
+                comparison.run();
+            } catch (ArithmeticException overflow) {
+                fields.reportWhole("has lengths too large to be added", RESULT);
+            }
+        });
     }
 
     private static Optional<String> present(Fields fields, String name) {
@@ -123,12 +141,11 @@ public final class LayoutReader {
     }
 
     private Copper copper(Fields fields) {
-        return new Copper(
-                fields.distance("length", RESULT), weight(fields, "weight"), fields.distance("purchaseLength", RESULT));
+        return new Copper(fields.sum("length", RESULT), weight(fields, "weight"), fields.sum("purchaseLength", RESULT));
     }
 
     private SizeTotal size(Fields fields) {
-        return new SizeTotal(fields.size("size", RESULT), fields.distance("length", RESULT), weight(fields, "weight"));
+        return new SizeTotal(fields.size("size", RESULT), fields.sum("length", RESULT), weight(fields, "weight"));
     }
 
     private Weight weight(Fields fields, String name) {
@@ -150,17 +167,18 @@ public final class LayoutReader {
                 fields.findText("why").orElse(""),
                 fields.each("pieces", "piece", LayoutReader::piece),
                 texts(fields, "crosses"));
-        sums.checkConductor(fields, conductor);
+        whenRead(fields, () -> sums.checkConductor(fields, conductor));
         return conductor;
     }
 
     private RunLength runLength(Fields fields) {
         RunLength parts = new RunLength(
-                fields.distance("plan", RESULT),
-                fields.distance("vertical", RESULT),
-                fields.distance("makeUp", RESULT),
-                fields.distance("jumper", RESULT));
-        sums.checkTotal(fields, fields.distance("total", RESULT), parts);
+                fields.sum("plan", RESULT),
+                fields.sum("vertical", RESULT),
+                fields.sum("makeUp", RESULT),
+                fields.sum("jumper", RESULT));
+        Length total = fields.sum("total", RESULT);
+        whenRead(fields, () -> sums.checkTotal(fields, total, parts));
         return parts;
     }
 
@@ -168,7 +186,7 @@ public final class LayoutReader {
         fields.require("lowest", RESULT);
         fields.require("highest", RESULT);
         return new Piece(
-                fields.distance("length", RESULT),
+                fields.sum("length", RESULT),
                 fields.findLength("lowest").orElse(Length.ZERO),
                 fields.findLength("highest").orElse(Length.ZERO));
     }
@@ -181,7 +199,7 @@ public final class LayoutReader {
                 ends.end(fields, "to"),
                 fields.findObject("fromPlace", "place", place -> Drawn.in(place).position()),
                 fields.findObject("toPlace", "place", place -> Drawn.in(place).position()),
-                fields.distance("length", RESULT),
+                fields.sum("length", RESULT),
                 texts(fields, "basis"));
     }
 
@@ -266,7 +284,8 @@ public final class LayoutReader {
                         .orElse(Money.ZERO),
                 isCost ? money(result, "lowerBound") : money(fields, "total"),
                 weight(fields, "leastCopperWeight"),
-                money(fields, "leastCopperCost"));
+                money(fields, "leastCopperCost"),
+                fields.findWord("leastCopperStatus", Status.class).orElse(Status.BEST_FOUND));
     }
 
     private static Money money(Fields fields, String name) {

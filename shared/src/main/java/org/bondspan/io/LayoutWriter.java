@@ -84,6 +84,7 @@ public final class LayoutWriter {
         object.put("rounding", Written.money(cost.rounding()));
         object.put("leastCopperWeight", written.weight(cost.leastCopper()));
         object.put("leastCopperCost", Written.money(cost.leastCopperCost()));
+        object.put("leastCopperStatus", cost.leastCopperStatus().label());
         return object;
     }
 

@@ -157,7 +157,7 @@ public final class ProposalReader {
 
     private static Length total(Fields fields) {
         fields.accept(List.of("plan", "vertical", "makeUp", "jumper"));
-        return fields.distance("total", "Give the length in {unit}");
+        return fields.sum("total", "Give the length in {unit}");
     }
 
     private ProposedLink link(Fields fields) {

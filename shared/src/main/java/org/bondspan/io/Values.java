@@ -16,6 +16,9 @@ final class Values {
     /** Greatest magnitude of a length, in the unit of the file. */
     private static final BigDecimal MAX_LENGTH = new BigDecimal("1e8");
 
+    /** Greatest sum of lengths: four of them in metres fit 64 bits of nanometres. */
+    private static final BigDecimal MAX_SUM = new BigDecimal("2e9");
+
     private static final Pattern SIZE_MARKS = Pattern.compile("awg|kcmil|mcm|gauge|no\\.|[#\\s]");
 
     private final LengthUnit unit;
@@ -32,9 +35,11 @@ final class Values {
 
     /** Empty beyond 1e8. */
     static Optional<Long> nanometres(BigDecimal value, LengthUnit unit) {
-        return value.abs().compareTo(MAX_LENGTH) > 0
-                ? Optional.empty()
-                : Optional.of(Length.of(value, unit).nanometres());
+        return within(MAX_LENGTH, value, unit).map(Length::nanometres);
+    }
+
+    private static Optional<Length> within(BigDecimal most, BigDecimal value, LengthUnit unit) {
+        return value.abs().compareTo(most) > 0 ? Optional.empty() : Optional.of(Length.of(value, unit));
     }
 
     Optional<Node.Struct> object(Node node, String field) {
@@ -87,20 +92,31 @@ final class Values {
     }
 
     Optional<Length> length(Node node, String field) {
+        return length(node, field, MAX_LENGTH, "Lengths are in " + unit.symbol() + ", at most 1e8");
+    }
+
+    private Optional<Length> length(Node node, String field, BigDecimal most, String advice) {
         Optional<BigDecimal> value = number(node, field);
         if (value.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Length> length = nanometres(value.get(), unit).map(Length::ofNanometres);
-        return length.isPresent()
-                ? length
-                : reject(node, field, "is too large a length", "Lengths are in " + unit.symbol() + ", at most 1e8");
+        Optional<Length> length = within(most, value.get(), unit);
+        return length.isPresent() ? length : reject(node, field, "is too large a length", advice);
     }
 
     /** A length that is not negative. */
     Optional<Length> distance(Node node, String field) {
-        return length(node, field)
-                .flatMap(length -> length.isLessThan(Length.ZERO) ? negative(node, field) : Optional.of(length));
+        return notNegative(length(node, field), node, field);
+    }
+
+    /** What lengths come to: not negative, and more than a single length may be. */
+    Optional<Length> sum(Node node, String field) {
+        String advice = "Sums of lengths are in " + unit.symbol() + ", at most 2e9";
+        return notNegative(length(node, field, MAX_SUM, advice), node, field);
+    }
+
+    private Optional<Length> notNegative(Optional<Length> length, Node node, String field) {
+        return length.flatMap(each -> each.isLessThan(Length.ZERO) ? negative(node, field) : Optional.of(each));
     }
 
     /** One of the words of an enum, written in lower case with hyphens. */

@@ -9,6 +9,7 @@ import org.bondspan.units.Weight;
  * @param currency three letters, ISO 4217
  * @param rounding between the total, rounded once, and the sum of rows that are each rounded to the cent
  * @param total material, labor, wall crossings and rounding
+ * @param leastCopperStatus whether that route is proven to have the least copper, or is the best found
  * @param lowerBound proven: no lawful interconnection on this site costs less at these prices
  */
 public record Cost(
@@ -20,4 +21,5 @@ public record Cost(
         Money rounding,
         Money lowerBound,
         Weight leastCopper,
-        Money leastCopperCost) {}
+        Money leastCopperCost,
+        Status leastCopperStatus) {}

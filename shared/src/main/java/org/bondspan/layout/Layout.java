@@ -57,8 +57,8 @@ public record Layout(
         cautions = List.copyOf(cautions);
     }
 
-    /** The same route as the answer to what costs least. */
-    public Layout withCost(Status newStatus, BigDecimal gap, Cost newCost) {
+    /** The same route as the answer to what costs least, with what is found then. */
+    public Layout withCost(Status newStatus, BigDecimal gap, Cost newCost, List<Finding> newFindings) {
         return new Layout(
                 site,
                 adoption,
@@ -76,7 +76,7 @@ public record Layout(
                 electrodes,
                 bonds,
                 excluded,
-                findings,
+                newFindings,
                 assumed,
                 notChecked,
                 cautions,

@@ -22,7 +22,7 @@ class RuleTest {
     @ParameterizedTest
     @EnumSource
     void namesASectionAndSaysWhatItMeans(Rule rule) {
-        assertThat(rule.section()).matches("(250|310)\\.\\d+(\\([A-Z]\\)(\\(\\d\\))?)?|length|site|geometry");
+        assertThat(rule.section()).matches("(250|310)\\.\\d+(\\([A-Z]\\)(\\(\\d\\))?)?|length|site|geometry|proof");
         assertThat(rule.says()).isNotBlank();
     }
 

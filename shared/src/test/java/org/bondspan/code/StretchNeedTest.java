@@ -97,7 +97,8 @@ class StretchNeedTest {
         assertThat(needs.isByPairs()).isFalse();
         assertThat(needs.explain(0b100).severalServices()).isTrue();
         assertThat(needs.explain(0b001).severalServices()).isFalse();
-        assertThat(needs.explain(0b100).why()).contains("S1 1 x 3/0 AWG + S2 1 x 500 kcmil", "667.8 kcmil", "pipe");
+        assertThat(needs.explain(0b100).why())
+                .contains("for pipe", "S1 has 1 x 3/0 AWG and S2 has 1 x 500 kcmil, in all 667.8 kcmil of");
     }
 
     @Test

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.assertj.core.api.InstanceOfAssertFactories;
+import org.bondspan.layout.Status;
 import org.bondspan.site.Site;
+import org.bondspan.units.Length;
 import org.bondspan.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,6 +68,60 @@ class LayoutReaderTest {
         assertThatThrownBy(() -> LayoutReader.parse(text.replace(written, edited), "x.json", SITE))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining(message);
+    }
+
+    /** No coordinate is beyond 1e8 ft; what several runs come to can be. */
+    @Test
+    void readsSumsBeyondTheLimitOfCoordinates() {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT)).replaceAll("\\s+", " ");
+        String purchase = "\"purchaseLength\": ";
+        assertThat(text).contains(purchase);
+        String large = text.replaceFirst(purchase + "[0-9.]+", purchase + "147100000");
+        assertThat(LayoutReader.parse(large, "x.json", SITE)
+                        .copper()
+                        .orElseThrow()
+                        .purchaseLength())
+                .isEqualTo(Length.ofFeet(147_100_000));
+    }
+
+    /** A number that cannot be read is told once, and nothing is compared with what stands in for it. */
+    @ParameterizedTest
+    @CsvSource({
+        "'\"copper\": {\"length\": 33.33', '\"copper\": {\"length\": 2000000001', copper.length",
+        "'\"total\": 33.33', '\"total\": 2000000001', conductors[0].length.total",
+        "'\"plan\": 33.33', '\"plan\": 2000000001', conductors[0].length.plan"
+    })
+    void aNumberThatCannotBeReadIsToldOnce(String written, String edited, String field) {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT)).replaceAll("\\s+", " ");
+        assertThat(text).contains(written);
+        assertThatThrownBy(() -> LayoutReader.parse(text.replace(written, edited), "x.json", SITE))
+                .isInstanceOf(InputException.class)
+                .hasMessage("x.json:1: " + field + ": is too large a length. Sums of lengths are in ft, at most 2e9.");
+    }
+
+    /** 20 times 1.9e9 ft, of 304.8 million nanometres each, are 1.2e19 nm: more than 64 bits hold, 9.2e18. */
+    @Test
+    void lengthsTooLargeToBeAddedAreRefused() {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT)).replaceAll("\\s+", " ");
+        String piece = "{\"length\": 1.9e9, \"lowest\": 0, \"highest\": 0}, ";
+        String many = text.replaceFirst("\"pieces\": \\[", "\"pieces\": [" + piece.repeat(20));
+        assertThatThrownBy(() -> LayoutReader.parse(many, "x.json", SITE))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("conductors[0]: has lengths too large to be added");
+    }
+
+    @Test
+    void aResultThatDoesNotSayWhetherItsLeastCopperIsProvenIsNotTakenForProven() {
+        String text = LayoutWriter.toJson(Layouts.ofEverything(LengthUnit.FOOT))
+                .replaceAll("\\s+", " ")
+                .replace("\"best-found\"", "\"least\"");
+        assertThat(statusOfLeastCopper(text)).isEqualTo(Status.LEAST);
+        assertThat(statusOfLeastCopper(text.replace(", \"leastCopperStatus\": \"least\"", "")))
+                .isEqualTo(Status.BEST_FOUND);
+    }
+
+    private static Status statusOfLeastCopper(String text) {
+        return LayoutReader.parse(text, "x.json", SITE).cost().orElseThrow().leastCopperStatus();
     }
 
     @Test

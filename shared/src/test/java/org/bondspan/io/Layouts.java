@@ -133,7 +133,8 @@ final class Layouts {
                         Money.ofCents(-1),
                         Money.ofCents(12_340),
                         weight,
-                        Money.ofCents(13_000))));
+                        Money.ofCents(13_000),
+                        Status.BEST_FOUND)));
     }
 
     static Layout impossible() {
