@@ -20,13 +20,19 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "review",
         customSynopsis = {
-            "bondspan review [-h] [--json] [--trace] SITE PROPOSAL",
+            "bondspan review [-h] [--json] [--progress] [--trace] [--time-limit=SECONDS] SITE PROPOSAL",
             "       bondspan review --list",
         },
         description =
-                "Verifies a proposed interconnection, or a result of route, independently of what finds routes: what violates the code and how to mend it, and how much copper it takes beside the least.")
+                "Verifies a proposed interconnection, or a result of route, independently of what finds routes: what violates the code and how to mend it, and how much copper it takes beside the least.",
+        footer = {
+            "",
+            "An interrupt (Ctrl-C) or the time limit ends the search for the least copper alone: the review is whole,",
+            "and the copper stands beside the best found so far."
+        })
 final class ReviewCommand implements Callable<Integer> {
     private final Streams streams;
+    private final Watch watch;
 
     @Spec
     private CommandSpec command;
@@ -46,8 +52,12 @@ final class ReviewCommand implements Callable<Integer> {
     @Option(names = "--list", help = true, description = "print all that a review checks, with sections, and end")
     private boolean list;
 
-    ReviewCommand(Streams streams) {
+    @Mixin
+    private LimitOptions limits;
+
+    ReviewCommand(Streams streams, Watch watch) {
         this.streams = streams;
+        this.watch = watch;
     }
 
     @Override
@@ -56,11 +66,13 @@ final class ReviewCommand implements Callable<Integer> {
             streams.answer(DictionaryText.plain());
             return Exit.CLEAN;
         }
+        limits.check();
         if (proposal.equals(SiteArgument.STANDARD_INPUT) && site.isStandardInput()) {
             throw Usage.wrong(command, "SITE and PROPOSAL cannot both be standard input: name a file for one of them");
         }
         Site read = site.read(streams);
-        ReviewOutcome outcome = ReviewProposal.of(read, readProposal(read));
+        ReviewOutcome outcome =
+                ReviewProposal.of(read, readProposal(read), limits.limits(streams, watch, read.lengthUnit()));
         streams.answer(json ? ReviewWriter.toJson(outcome) : ReviewText.of(outcome, streams.ink()));
         return outcome.complies() ? Exit.CLEAN : Exit.FOUND;
     }

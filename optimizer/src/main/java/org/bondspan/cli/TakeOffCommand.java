@@ -24,9 +24,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "takeoff",
         description =
-                "Takes off quantities, labor and money of a route: of a result, or without one of the least-copper route. Without prices quantities only.")
+                "Takes off quantities, labor and money of a route: of a result, or without one of the least-copper route. Without prices quantities only.",
+        footer = {"", "Without RESULT an interrupt (Ctrl-C) takes off the best route found so far."})
 final class TakeOffCommand implements Callable<Integer> {
     private final Streams streams;
+    private final Watch watch;
 
     @Spec
     private CommandSpec command;
@@ -53,12 +55,17 @@ final class TakeOffCommand implements Callable<Integer> {
     @Option(names = "--force", description = "overwrite files that are there already")
     private boolean force;
 
-    TakeOffCommand(Streams streams) {
+    @Mixin
+    private LimitOptions limits;
+
+    TakeOffCommand(Streams streams, Watch watch) {
         this.streams = streams;
+        this.watch = watch;
     }
 
     @Override
     public Integer call() {
+        limits.check();
         List<NewFile> files = new ArrayList<>();
         if (csv != null) {
             files.add(NewFile.of(command, "--csv", csv));
@@ -73,7 +80,7 @@ final class TakeOffCommand implements Callable<Integer> {
         Site drawn = site.read(streams);
         Site read = prices.read().map(drawn::withPrices).orElse(drawn);
         TakeOff takeOff = result == null
-                ? TakeOffSite.of(read, RouteSite.of(read))
+                ? TakeOffSite.of(read, RouteSite.of(read, limits.limits(streams, watch, read.lengthUnit())))
                 : TakeOffSite.ofResult(read, LayoutReader.read(Usage.file(command, "RESULT", result), read));
         for (NewFile file : files) {
             file.write(

@@ -1,7 +1,5 @@
 package org.bondspan.report;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.finding.Finding;
@@ -11,7 +9,6 @@ import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.units.LengthUnit;
 import org.bondspan.units.Numbers;
-import org.bondspan.units.Weight;
 
 /** The answer of {@code review} as a plan reviewer reads it: verdict, findings, sizes, ways, copper. */
 public final class ReviewText {
@@ -19,12 +16,14 @@ public final class ReviewText {
     private final LengthUnit unit;
     private final Page page;
     private final SharedSections shared;
+    private final CopperBeside copper;
 
     private ReviewText(ReviewOutcome outcome, Ink ink) {
         this.outcome = outcome;
         this.unit = outcome.lengthUnit();
         this.page = new Page(ink);
         this.shared = new SharedSections(page);
+        this.copper = new CopperBeside(outcome);
     }
 
     /** Plain text, ending in a line break. */
@@ -42,7 +41,7 @@ public final class ReviewText {
         shared.findings(outcome.findings());
         conductors();
         ways();
-        copper();
+        page.table("Copper", copper.remark(), copper.table());
         shared.closing(outcome.assumed(), outcome.notChecked(), outcome.cautions());
         return page.text();
     }
@@ -50,10 +49,10 @@ public final class ReviewText {
     private void verdict() {
         page.line(0, "");
         if (outcome.complies()) {
-            page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + comparison());
+            page.item(Tone.GOOD, "Complies.", "No finding is a violation. " + copper.sentence());
         } else {
             long violations = Finding.countViolations(outcome.findings());
-            page.item(Tone.BAD, "Violates:", Numbers.count(violations, "violation") + " to mend. " + comparison());
+            page.item(Tone.BAD, "Violates:", Numbers.count(violations, "violation") + " to mend. " + copper.sentence());
         }
     }
 
@@ -110,73 +109,5 @@ public final class ReviewText {
         return thinnest.map(conductor -> conductor.id() + ", "
                         + conductor.size().label() + " " + conductor.material().label())
                 .orElse("-");
-    }
-
-    private void copper() {
-        Table table = new Table("copper", ">length", ">weight");
-        outcome.copper()
-                .ifPresent(copper -> table.add(
-                        outcome.reckonedStraight().isEmpty() ? proposed() : proposed() + ", partly reckoned straight",
-                        Numbers.print(copper.length(), unit),
-                        Numbers.print(copper.weight(), unit)));
-        outcome.least().ifPresent(least -> table.add("least", "", Numbers.print(least, unit)));
-        difference()
-                .ifPresent(words -> table.add(
-                        outcome.reckonedStraight().isEmpty() ? "difference" : "difference, as far as told", "", words));
-        page.table("Copper", "bare, as measured; the least is what route proves for this site", table);
-    }
-
-    private String proposed() {
-        return outcome.reckonedAsNeeded().isEmpty() ? "proposed" : "proposed, not all as stated";
-    }
-
-    /** How the copper stands to the least, in a sentence. */
-    private String comparison() {
-        if (outcome.copper().isEmpty()) {
-            return "Its copper is not known: no length, no line and no ends tell how long "
-                    + String.join(", ", outcome.unknownLengths())
-                    + (outcome.unknownLengths().size() == 1 ? " is." : " are.");
-        }
-        String weight = Numbers.print(outcome.copper().get().weight(), unit) + " of copper" + asNeeded() + straight();
-        return outcome.least()
-                .map(least -> "It takes " + weight + "; the least is " + Numbers.print(least, unit) + ".")
-                .orElse("It takes " + weight + "; the site as drawn has no lawful interconnection.");
-    }
-
-    /** What is reckoned longer than it is stated, in words. */
-    private String asNeeded() {
-        List<String> longer = outcome.reckonedAsNeeded();
-        if (longer.isEmpty()) {
-            return "";
-        }
-        String whose = longer.size() == 1 ? "its line or ends need" : "their lines or ends need";
-        return ", " + Numbers.count(longer.size(), "conductor") + " reckoned as long as " + whose
-                + ", which is more than stated";
-    }
-
-    /** What is reckoned shorter than it may be run, in words; empty where every length is stated or drawn. */
-    private String straight() {
-        List<String> straight = outcome.reckonedStraight();
-        if (straight.isEmpty()) {
-            return "";
-        }
-        String conductors = Numbers.count(straight.size(), "conductor");
-        return ", " + conductors + " reckoned straight from end to end for want of a length or line"
-                + " (run otherwise it takes more)";
-    }
-
-    private Optional<String> difference() {
-        if (outcome.copper().isEmpty() || outcome.least().isEmpty()) {
-            return Optional.empty();
-        }
-        BigDecimal proposed = outcome.copper().get().weight().in(unit);
-        Weight least = outcome.least().get();
-        BigDecimal more = proposed.subtract(least.in(unit));
-        String words = Numbers.print(more) + " " + unit.weightSymbol();
-        return Optional.of(least.isZero() ? words : words + " (" + percent(more, least.in(unit)) + " %)");
-    }
-
-    private static String percent(BigDecimal part, BigDecimal whole) {
-        return Numbers.print(part.movePointRight(2).divide(whole, MathContext.DECIMAL64));
     }
 }

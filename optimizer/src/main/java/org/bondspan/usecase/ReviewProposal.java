@@ -9,6 +9,7 @@ import org.bondspan.code.StandingCautions;
 import org.bondspan.finding.Finding;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
+import org.bondspan.layout.LeastCopper;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.Proposal;
 import org.bondspan.layout.Proposal.Enclosure;
@@ -25,26 +26,23 @@ import org.bondspan.units.Weight;
 /** Verifies a proposed route, and tells how much copper it takes beside the least. */
 public final class ReviewProposal {
     private final Site site;
-    private final Reviewer reviewer;
-    private final Optional<Weight> least;
 
     private ReviewProposal(Site site) {
         this.site = site;
-        this.reviewer = new Reviewer(site);
-        this.least = RouteSite.of(site).copper().map(Copper::weight);
     }
 
+    /** As {@link #of(Site, Proposal, RouteLimits)}, without limits. */
     public static ReviewOutcome of(Site site, Proposal proposal) {
-        return on(site).review(proposal);
+        return of(site, proposal, RouteLimits.none());
     }
 
-    /** For any number of proposals: the site is routed once. */
-    public static ReviewProposal on(Site site) {
-        return new ReviewProposal(site);
+    /** The limits are for the search for the least copper; nothing that is found depends on it. */
+    public static ReviewOutcome of(Site site, Proposal proposal, RouteLimits limits) {
+        return new ReviewProposal(site).review(proposal, limits);
     }
 
-    public ReviewOutcome review(Proposal proposal) {
-        Review review = reviewer.review(proposal);
+    private ReviewOutcome review(Proposal proposal, RouteLimits limits) {
+        Review review = new Reviewer(site).review(proposal);
         List<Finding> findings = review.findings();
         List<JudgedConductor> conductors = review.conductors();
         return new ReviewOutcome(
@@ -52,7 +50,7 @@ public final class ReviewProposal {
                 findings,
                 listNotChecked(proposal, conductors),
                 findCopper(conductors),
-                least,
+                least(limits),
                 site.lengthUnit(),
                 conductors,
                 review.ways(),
@@ -61,6 +59,14 @@ public final class ReviewProposal {
                 site.adoption(),
                 site.codeEdition(),
                 site.evidence().stream().filter(Evidence::isAssumed).toList());
+    }
+
+    private LeastCopper least(RouteLimits limits) {
+        try {
+            return LeastCopper.of(RouteSite.of(site, limits));
+        } catch (NothingFoundException nothing) {
+            return LeastCopper.NOT_KNOWN;
+        }
     }
 
     /**

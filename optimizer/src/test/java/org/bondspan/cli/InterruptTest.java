@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program in a process of its own, interrupted while it searches; what it does then is told in the README. */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there are no signals to send")
@@ -27,20 +29,39 @@ class InterruptTest {
     @TempDir
     private Path folder;
 
-    @Test
-    void answersWithTheBestFoundAndItsGap() throws IOException, InterruptedException {
-        interruptBy("INT");
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM"})
+    void answersWithTheBestFoundAndItsGap(String signal) throws IOException, InterruptedException {
+        assertThat(interrupted(signal, Exit.CLEAN, "route"))
+                .contains("Best found, not proven least")
+                .containsPattern("At most \\d+\\.\\d+ % above\\s+the\\s+least\\s+possible");
+    }
+
+    /** 90 ft of 6 AWG at 81.0 lb per 1,000 ft (ASTM B8) are 7.29 lb, and one rod of many: 250.50. */
+    @ParameterizedTest
+    @ValueSource(strings = {"INT", "TERM"})
+    void aReviewIsWholeAndSetsItsCopperBesideTheBestFound(String signal) throws IOException, InterruptedException {
+        Path proposal = Files.writeString(folder.resolve("one.proposal.json"), """
+                {"format": "bondspan-proposal/1", "conductors": [
+                  {"id": "A", "size": "6 AWG", "length": 90, "from": {"service": "S"}, "to": {"electrode": "R0"}}]}""");
+
+        assertThat(interrupted(signal, Exit.FOUND, "review", proposal.toString()))
+                .contains("VIOLATION 250.50 R80", "WAYS", "CAUTIONS")
+                .containsPattern("It\\s+takes\\s+7\\.29\\s+lb\\s+of\\s+copper;\\s+best\\s+found\\s+\\S+\\s+lb,"
+                        + "\\s+at\\s+least\\s+\\S+\\s+lb,\\s+not\\s+proven\\s+least");
     }
 
     @Test
-    void aTerminationDoesTheSame() throws IOException, InterruptedException {
-        interruptBy("TERM");
+    void theBestRouteFoundIsTakenOff() throws IOException, InterruptedException {
+        assertThat(interrupted("TERM", Exit.CLEAN, "takeoff")).contains("Quantities of the best route found");
     }
 
-    private void interruptBy(String signal) throws IOException, InterruptedException {
+    /** What a command answers that is interrupted once it has told how its search goes. */
+    private String interrupted(String signal, int exit, String command, String... more)
+            throws IOException, InterruptedException {
         Path site = Files.writeString(folder.resolve("yard.site.json"), manyRods());
         Path answer = folder.resolve("answer.txt");
-        Process program = start(site, answer);
+        Process program = start(answer, command, site, more);
         try (BufferedReader progress = program.errorReader()) {
             assertThat(progress.readLine()).startsWith("best so far").contains(", gap ");
             assumeTrue(mayBeSent(signal, program), "signals are blocked for all that these tests start");
@@ -52,17 +73,16 @@ class InterruptTest {
         } finally {
             program.destroyForcibly();
         }
-        assertThat(program.exitValue()).isEqualTo(Exit.CLEAN);
-        assertThat(Files.readString(answer))
-                .contains("Best found, not proven least")
-                .containsPattern("At most \\d+\\.\\d+ % above\\s+the\\s+least\\s+possible");
+        assertThat(program.exitValue()).isEqualTo(exit);
+        return Files.readString(answer);
     }
 
-    private static Process start(Path site, Path answer) throws IOException {
+    private static Process start(Path answer, String name, Path site, String... more) throws IOException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), Bondspan.class.getName()));
-        command.addAll(List.of("route", "--time-limit", "600", "--progress", site.toString()));
+        command.addAll(List.of(name, "--time-limit", "600", "--progress", site.toString()));
+        command.addAll(List.of(more));
         return new ProcessBuilder(command).redirectOutput(answer.toFile()).start();
     }
 

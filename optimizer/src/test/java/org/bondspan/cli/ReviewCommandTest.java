@@ -15,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.ObjectMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 class ReviewCommandTest {
     private static final String SITE = Run.sample("hall-timber");
@@ -74,6 +76,31 @@ class ReviewCommandTest {
         assertThat(review.out())
                 .contains("Complies. No finding is a violation. It takes 541.07 lb of copper; the least is 538.98 lb.")
                 .contains("2.09 lb (0.39 %)");
+    }
+
+    /** By hand the least weighs 538.98 lb, see {@link #theSoundProposalCompliesWithALittleMoreCopperThanTheLeast}. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sound", "faulty"})
+    void aStopEndsTheSearchForTheLeastAndChangesNothingElse(String name) throws IOException {
+        ObjectNode whole = review(Watch.NOBODY, name);
+        ObjectNode stopped = review(new Watch(false, () -> true), name);
+
+        assertThat(whole.get("leastStatus").asString()).isEqualTo("least");
+        assertThat(whole.get("lowerBound").asDouble()).isEqualTo(538.98);
+        assertThat(whole.get("gapPercent").asDouble()).isZero();
+        assertThat(stopped.get("leastStatus").asString()).isEqualTo("best-found");
+        assertThat(stopped.get("least").asDouble()).isGreaterThanOrEqualTo(538.98);
+        assertThat(stopped.get("lowerBound").asDouble()).isLessThan(538.98);
+        assertThat(stopped.get("gapPercent").asDouble()).isPositive();
+        assertThat(faults("review", stopped.toString())).isEmpty();
+        List<String> ofTheSearch = List.of("least", "leastStatus", "lowerBound", "gapPercent");
+        assertThat(stopped.remove(ofTheSearch)).isEqualTo(whole.remove(ofTheSearch));
+    }
+
+    private static ObjectNode review(Watch watch, String name) {
+        return (ObjectNode) new ObjectMapper()
+                .readTree(Run.watched(watch, "review", "--json", SITE, proposal(name))
+                        .out());
     }
 
     @Test
@@ -167,7 +194,7 @@ class ReviewCommandTest {
     @Test
     void usageTellsBothWaysToCallIt() {
         assertThat(Run.of("review", "--help").out()).startsWith("""
-                        Usage: bondspan review [-h] [--json] [--trace] SITE PROPOSAL
+                        Usage: bondspan review [-h] [--json] [--progress] [--trace] [--time-limit=SECONDS] SITE PROPOSAL
                                bondspan review --list
                         """).contains("or - for standard input");
     }

@@ -224,6 +224,6 @@ class LengthTest {
         assertThat(edited).isNotEqualTo(answer);
         ReviewOutcome outcome = ReviewProposal.of(site, ProposalReader.parse(edited, "test.result.json", site));
         assertThat(outcome.copper().orElseThrow().weight())
-                .isEqualTo(outcome.least().orElseThrow());
+                .isEqualTo(outcome.least().weight().orElseThrow());
     }
 }

@@ -6,8 +6,10 @@ import java.util.Map;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LeastCopper;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.layout.Status;
 import org.jspecify.annotations.Nullable;
 
 /** Writes what a review says of a proposal; order, units and rounding as in {@link LayoutWriter}. */
@@ -38,13 +40,22 @@ public final class ReviewWriter {
         review.put("findings", Written.all(outcome.findings(), Written::finding));
         review.put("notChecked", outcome.notChecked());
         review.put("copper", outcome.copper().map(this::copper).orElse(null));
-        review.put("least", outcome.least().map(written::weight).orElse(null));
+        least(outcome.least(), review);
         review.put("conductors", Written.all(outcome.conductors(), this::conductor));
         review.put("ways", Written.all(outcome.ways(), ReviewWriter::way));
         review.put("cautions", outcome.cautions());
         review.put("adoption", outcome.adoption());
         review.put("assumed", Written.all(outcome.assumed(), Written::evidence));
         return review;
+    }
+
+    private void least(LeastCopper least, Map<String, @Nullable Object> review) {
+        review.put("least", least.weight().map(written::weight).orElse(null));
+        review.put("leastStatus", least.status().map(Status::label).orElse(null));
+        review.put("lowerBound", least.lowerBound().map(written::weight).orElse(null));
+        review.put(
+                "gapPercent",
+                least.weight().map(weight -> Written.number(least.gapPercent())).orElse(null));
     }
 
     private Map<String, @Nullable Object> copper(Copper copper) {

@@ -7,14 +7,13 @@ import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Material;
 import org.bondspan.units.LengthUnit;
-import org.bondspan.units.Weight;
 
 /**
  * What a review says of a proposal.
  *
  * @param complies whether no finding is a violation
  * @param copper all copper of the proposal; empty when the length of some conductor is not known
- * @param least the weight that the least-copper interconnection of the site needs; empty when there is none
+ * @param least what the least-copper interconnection of the site weighs, as far as it was searched for
  * @param conductors in the order of the proposal
  * @param ways one for each pair of a service and something that must be connected
  * @param site name of the site
@@ -26,7 +25,7 @@ public record ReviewOutcome(
         List<Finding> findings,
         List<String> notChecked,
         Optional<Copper> copper,
-        Optional<Weight> least,
+        LeastCopper least,
         LengthUnit lengthUnit,
         List<JudgedConductor> conductors,
         List<JudgedWay> ways,

@@ -5,13 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.layout.LeastCopper;
 import org.bondspan.layout.ReviewOutcome;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 
 class ReviewWriterTest {
-    /** 33 1/3 ft of bare copper by ASTM B8: 6 AWG at 81.0 lb per 1000 ft is 2.7 lb, 4 AWG at 128.9 is 4.297 lb. */
+    /**
+     * 33 1/3 ft of bare copper by ASTM B8: 6 AWG at 81.0 lb per 1000 ft is 2.7 lb, 4 AWG at 128.9 is 4.297 lb, 59.14 %
+     * more.
+     */
     @Test
     void writesEveryFieldInTheOrderOfTheFormat() {
         assertThat(ReviewWriter.toJson(Reviews.ofEverything(LengthUnit.FOOT)))
@@ -32,7 +36,8 @@ class ReviewWriterTest {
     void writesNullForWhatIsNotKnown() {
         assertThat(ReviewWriter.toJson(Reviews.ofNothing()))
                 .contains("\"verdict\": \"complies\",\n  \"findings\": [],")
-                .contains("\"copper\": null,\n  \"least\": null,\n  \"conductors\": [],");
+                .contains("\"copper\": null,\n  \"least\": null,\n  \"leastStatus\": null,\n  \"lowerBound\": null,\n"
+                        + "  \"gapPercent\": null,\n  \"conductors\": [],");
     }
 
     @Test
@@ -43,7 +48,7 @@ class ReviewWriterTest {
                         violates.findings(),
                         List.of(),
                         Optional.empty(),
-                        Optional.empty(),
+                        LeastCopper.NOT_KNOWN,
                         LengthUnit.FOOT,
                         List.of(),
                         List.of(),

@@ -1,5 +1,6 @@
 package org.bondspan.io;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.bondspan.finding.Finding;
@@ -7,8 +8,10 @@ import org.bondspan.finding.Severity;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.JudgedWay;
+import org.bondspan.layout.LeastCopper;
 import org.bondspan.layout.LengthFrom;
 import org.bondspan.layout.ReviewOutcome;
+import org.bondspan.layout.Status;
 import org.bondspan.site.CodeEdition;
 import org.bondspan.site.Evidence;
 import org.bondspan.site.Material;
@@ -31,7 +34,11 @@ final class Reviews {
                         new Finding("length", Severity.CAUTION, "C2", "stated 3 ft, drawn 4 ft")),
                 List.of("separately derived systems, 250.30"),
                 Optional.of(new Copper(third, Weight.of(WireSize.AWG_6, third), third)),
-                Optional.of(Weight.of(WireSize.AWG_4, third)),
+                new LeastCopper(
+                        Optional.of(Status.BEST_FOUND),
+                        Optional.of(Weight.of(WireSize.AWG_4, third)),
+                        Optional.of(Weight.of(WireSize.AWG_6, third)),
+                        new BigDecimal("59.14")),
                 unit,
                 List.of(
                         new JudgedConductor(
@@ -60,14 +67,14 @@ final class Reviews {
                 List.of(new Evidence("E5", "assumed")));
     }
 
-    /** No copper known, no least interconnection, and nothing wrong. */
+    /** No copper known, nothing known of the least, and nothing wrong. */
     static ReviewOutcome ofNothing() {
         return new ReviewOutcome(
                 true,
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                Optional.empty(),
+                LeastCopper.NOT_KNOWN,
                 LengthUnit.METRE,
                 List.of(),
                 List.of(),

@@ -133,16 +133,25 @@ public record Totals(String verdict, Standing standing, List<Total> totals) {
             totals.add(new Total("weight", Numbers.print(copper.weight(), outcome.lengthUnit())));
             totals.add(new Total("length", Numbers.print(copper.length(), outcome.lengthUnit())));
         });
-        outcome.least().ifPresent(least -> {
-            totals.add(new Total("least", Numbers.print(least, outcome.lengthUnit())));
-            outcome.copper()
-                    .ifPresent(copper ->
-                            totals.add(new Total("against the least", above(copper.weight(), least, outcome))));
-        });
+        outcome.least().weight().ifPresent(least -> addLeast(least, outcome, totals));
         return new Totals(
                 violations == 0 ? "Complies" : "Violates, " + Wording.counted(violations, "violation") + " to mend",
                 violations == 0 ? Standing.GOOD : Standing.BAD,
                 totals);
+    }
+
+    /** What is not proven least is not called so; its bound stands beside it. */
+    private static void addLeast(Weight weight, ReviewOutcome outcome, List<Total> totals) {
+        String name = outcome.least().isOnlyBestFound() ? "best found" : "least";
+        totals.add(new Total(name, Numbers.print(weight, outcome.lengthUnit())));
+        if (outcome.least().isOnlyBestFound()) {
+            outcome.least()
+                    .lowerBound()
+                    .ifPresent(bound -> totals.add(new Total("at least", Numbers.print(bound, outcome.lengthUnit()))));
+        }
+        outcome.copper()
+                .ifPresent(copper ->
+                        totals.add(new Total("against the " + name, above(copper.weight(), weight, outcome))));
     }
 
     private static String above(Weight weight, Weight least, ReviewOutcome outcome) {

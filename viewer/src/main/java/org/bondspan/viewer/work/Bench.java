@@ -87,7 +87,7 @@ public final class Bench implements AutoCloseable {
         run(
                 "Reviewing " + path.getFileName(),
                 path.getFileName() + " cannot be used",
-                (ours, halt) -> Asking.reviewed(ours, Reviewing.of(opened.site(), path)));
+                (ours, halt) -> Asking.reviewed(ours, Reviewing.of(opened.site(), path, halt::endsSearch)));
     }
 
     /**

@@ -13,6 +13,7 @@ import org.bondspan.site.PlanPoint;
 import org.bondspan.viewer.Sitting;
 import org.bondspan.viewer.model.Measurement;
 import org.bondspan.viewer.model.ThingRow;
+import org.bondspan.viewer.model.Totals;
 import org.bondspan.viewer.state.Desk;
 import org.bondspan.viewer.state.Looking;
 import org.bondspan.viewer.state.Message;
@@ -184,6 +185,29 @@ class BenchTest {
                     .startsWith("The report does not say")
                     .contains("perimeter-footing");
             assertThat(directory.resolve("hall-timber.report.pdf")).exists();
+        }
+    }
+
+    /** The work before it holds the review back until it is stopped; its search then ends before the proof. */
+    @Test
+    void stoppedAReviewSetsTheProposalAgainstTheBestFound() {
+        CountDownLatch stopped = new CountDownLatch(1);
+        try (Sitting sitting = new Sitting()) {
+            Desk desk = sitting.open("hall-timber.site.json");
+            sitting.bench().write(directory.resolve("before"), () -> {
+                await(stopped);
+                return new byte[1];
+            });
+            sitting.next();
+            sitting.bench().review(desk.opened().orElseThrow(), Sitting.sample("hall-timber.sound.proposal.json"));
+            sitting.bench().stop(sitting.next());
+            stopped.countDown();
+            Totals totals = Totals.of(sitting.settle());
+
+            assertThat(totals.verdict()).isEqualTo("Complies");
+            assertThat(totals.totals())
+                    .extracting(Totals.Total::name)
+                    .containsExactly("weight", "length", "best found", "at least", "against the best found");
         }
     }
 
