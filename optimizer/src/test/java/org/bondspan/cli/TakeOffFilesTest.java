@@ -12,12 +12,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -390,8 +390,7 @@ class TakeOffFilesTest {
                  "services": [{"id": "S", "ungrounded": {"material": "copper", "size": "3/0 AWG", "sets": 1},
                    "connections": [{"at": [2, 2], "height": 5}]}],
                  "electrodes": [%s]}
-                """
-                .formatted(rods);
+                """.formatted(rods);
     }
 
     @Test
