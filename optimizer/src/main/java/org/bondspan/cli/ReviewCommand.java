@@ -27,8 +27,7 @@ import picocli.CommandLine.Spec;
                 "Verifies a proposed interconnection, or a result of route, independently of what finds routes: what violates the code and how to mend it, and how much copper it takes beside the least.",
         footer = {
             "",
-            "An interrupt (Ctrl-C) or the time limit ends the search for the least copper alone: the review is whole,",
-            "and the copper stands beside the best found so far."
+            "An interrupt (Ctrl-C) ends the search for the least copper: the review is whole all the same, and sets the copper beside the best found so far."
         })
 final class ReviewCommand implements Callable<Integer> {
     private final Streams streams;

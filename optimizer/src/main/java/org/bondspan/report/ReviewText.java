@@ -16,14 +16,14 @@ public final class ReviewText {
     private final LengthUnit unit;
     private final Page page;
     private final SharedSections shared;
-    private final CopperBeside copper;
+    private final CopperComparison copper;
 
     private ReviewText(ReviewOutcome outcome, Ink ink) {
         this.outcome = outcome;
         this.unit = outcome.lengthUnit();
         this.page = new Page(ink);
         this.shared = new SharedSections(page);
-        this.copper = new CopperBeside(outcome);
+        this.copper = new CopperComparison(outcome);
     }
 
     /** Plain text, ending in a line break. */

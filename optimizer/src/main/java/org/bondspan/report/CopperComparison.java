@@ -13,12 +13,12 @@ import org.bondspan.units.Numbers;
 import org.bondspan.units.Weight;
 
 /** The copper of a proposal beside the least of its site, or beside the best found where that is not proven least. */
-final class CopperBeside {
+final class CopperComparison {
     private final ReviewOutcome outcome;
     private final LeastCopper least;
     private final LengthUnit unit;
 
-    CopperBeside(ReviewOutcome outcome) {
+    CopperComparison(ReviewOutcome outcome) {
         this.outcome = outcome;
         this.least = outcome.least();
         this.unit = outcome.lengthUnit();
@@ -55,10 +55,10 @@ final class CopperBeside {
                 .orElse("");
     }
 
-    /** Only where the least is not proven it is worth a word that a proposal takes less. */
+    /** That a lawful proposal takes less is worth a word; with violations it is no wonder. */
     private String lighter(Copper copper) {
         BigDecimal less = least.weight()
-                .filter(weight -> least.isOnlyBestFound())
+                .filter(weight -> outcome.complies() && least.isOnlyBestFound())
                 .map(weight -> Numbers.rounded(more(copper, weight)).negate())
                 .orElse(BigDecimal.ZERO);
         return less.signum() <= 0

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.bondspan.finding.Finding;
+import org.bondspan.finding.Severity;
 import org.bondspan.layout.Copper;
 import org.bondspan.layout.JudgedConductor;
 import org.bondspan.layout.LeastCopper;
@@ -20,8 +22,9 @@ import org.bondspan.units.WireSize;
 import org.junit.jupiter.api.Test;
 
 /** 1,000 ft of 6 AWG, 81.0 lb by ASTM B8, beside what a search for the least tells. */
-class CopperBesideTest {
+class CopperComparisonTest {
     private static final Length LONG = Length.ofNanometres(1_000 * LengthUnit.FOOT.nanometres());
+    private static final Finding VIOLATION = new Finding("250.66", Severity.VIOLATION, "C1", "C1 is too small");
 
     @Test
     void whatIsProvenLeastIsCalledSo() {
@@ -57,6 +60,14 @@ class CopperBesideTest {
     }
 
     @Test
+    void thatAViolationSparesCopperIsNoWonder() {
+        assertThat(text(found(Status.BEST_FOUND, "100", "80", "25"), LengthFrom.STATED, List.of(VIOLATION)))
+                .contains("not proven least. FINDINGS ")
+                .contains(" difference from the best found -19.00 lb (-19.00 %)")
+                .doesNotContain("less than");
+    }
+
+    @Test
     void aDifferenceThatCannotBeReadIsNone() {
         assertThat(text(found(Status.BEST_FOUND, "81.004", "80", "1.26"), LengthFrom.STATED))
                 .contains("not proven least. COPPER (");
@@ -84,9 +95,13 @@ class CopperBesideTest {
 
     /** Verdict and copper of the answer, each white space as one. */
     private static String text(LeastCopper least, LengthFrom from) {
+        return text(least, from, List.of());
+    }
+
+    private static String text(LeastCopper least, LengthFrom from, List<Finding> findings) {
         ReviewOutcome outcome = new ReviewOutcome(
-                true,
-                List.of(),
+                findings.isEmpty(),
+                findings,
                 List.of(),
                 Optional.of(new Copper(LONG, Weight.of(WireSize.AWG_6, LONG), LONG)),
                 least,
