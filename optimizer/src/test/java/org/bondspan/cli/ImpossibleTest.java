@@ -24,7 +24,8 @@ class ImpossibleTest {
         assertThat(run.exit()).isEqualTo(1);
         assertThat(run.err()).isEmpty();
         assertThat(run.out())
-                .contains("Impossible:", "CANNOT BE REACHED", "VIOLATION 250.50 rod-1", "VIOLATION 250.50 rod-2")
+                .contains("Impossible:", "CANNOT BE REACHED", "Cannot be reached; the findings say why.")
+                .contains("VIOLATION 250.50 rod-1", "VIOLATION 250.50 rod-2")
                 .doesNotContain("CONDUCTORS", "Least copper");
     }
 

@@ -372,8 +372,19 @@ class TakeOffFilesTest {
                         "BEST FOUND FOR COST AND BEST FOUND FOR COPPER",
                         "  best found for cost ",
                         "  best found for copper ",
-                        " above the least possible.\n  The search was stopped before its proof; with more time")
+                        "possible.\n  The search was stopped before its proof; with more time")
                 .doesNotContain("least cost", "least copper", "NOTE proof");
+    }
+
+    @Test
+    void aTimeLimitThatEndedTheSearchIsNamed() throws IOException {
+        Files.writeString(directory.resolve("many.site.json"), manyRods());
+        String headed = "possible.\n  The time limit ended the search before its proof; a longer one may";
+        Run run = Run.of("route", "--time-limit", "0.001", file("many.site.json"));
+        assertThat(run.out()).contains(headed).doesNotContain("NOTE proof");
+        assertThat(Run.of("route", "--time-limit", "0.001", "--json", file("many.site.json"))
+                        .out())
+                .contains("\"rule\": \"proof\"", "\"subject\": \"route\"");
     }
 
     /** 40 rods scattered over an open floor. */

@@ -35,6 +35,11 @@ class A05_ManyRodsTest {
                 .isLessThanOrEqualTo(routed.layout().copper().orElseThrow().weight());
         boolean isProven = routed.layout().gapPercent().signum() == 0;
         assertThat(routed.status()).isEqualTo(isProven ? Status.LEAST : Status.BEST_FOUND);
+        if (!isProven) {
+            assertThat(routed.messages("proof"))
+                    .containsExactly("Too many things to connect for a full proof; in a time limit the search may find"
+                            + " better.");
+        }
     }
 
     @Test
