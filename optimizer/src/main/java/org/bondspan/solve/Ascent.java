@@ -135,9 +135,9 @@ final class Ascent {
         return set;
     }
 
-    /** A quarter more than the next, so that there are not too many turns. */
+    /** Half as many again as the next has, so that there are not too many turns. */
     private static long most(Open next) {
-        return next.arcsIn + next.arcsIn / 4;
+        return next.arcsIn + next.arcsIn / 2;
     }
 
     private int join(List<Integer> circle) {
