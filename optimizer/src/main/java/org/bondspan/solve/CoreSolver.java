@@ -10,7 +10,7 @@ import java.util.Optional;
 final class CoreSolver {
 
     /** Up to so many leaves the exact search at once is as good as any. */
-    private static final int VERY_FEW = 12;
+    private static final int VERY_FEW = 15;
 
     /** Steps of a first search where there are more, about half a second, and as many more for each node. */
     private static final long FEW_STEPS = 4_000_000;
