@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
 
 /** Figures in rows under fixed column heads, as Markdown and as CSV. */
 final class ResultTable {
@@ -61,7 +62,7 @@ final class ResultTable {
 
     String toCsv() {
         StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
-        rows.forEach(row -> text.append(String.join(",", row)).append('\n'));
+        rows.forEach(row -> text.append(CSVFormat.DEFAULT.format(row.toArray())).append('\n'));
         return text.toString();
     }
 }
