@@ -11,31 +11,26 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BruteForceTest {
 
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 40) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(100 * block, 100 * block + 100) : LongStream.of(only);
+        return Seeds.blocks(40);
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void findsTheLeastTreeForNeedsByPairs(long block) {
-        seeds(block).forEach(seed -> compare(seed, RandomSketch.withPairNeeds(seed)));
+        Seeds.of(block).forEach(seed -> compare(seed, RandomSketch.withPairNeeds(seed)));
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void findsTheLeastTreeForSumsOfAreas(long block) {
-        seeds(block).forEach(seed -> compare(seed, RandomSketch.withSumsOfAreas(seed)));
+        Seeds.of(block).forEach(seed -> compare(seed, RandomSketch.withSumsOfAreas(seed)));
     }
 
     /** Taps of up to twice what a short stretch weighs. */
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void findsTheLeastTreeWhereTapsWeigh(long block) {
-        seeds(block).forEach(seed -> {
+        Seeds.of(block).forEach(seed -> {
             compare(seed, RandomSketch.withPairNeeds(seed).withTapsOf(1 + seed % 9));
             compare(seed, RandomSketch.withSumsOfAreas(seed).withTapsOf(1 + seed % 9));
         });
@@ -47,7 +42,7 @@ class BruteForceTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void findsTheLeastWeightOverTreesThatMeetASpotTwice(long block) {
-        seeds(block).forEach(seed -> {
+        Seeds.of(block).forEach(seed -> {
             Sketch sketch = RandomSketch.smallWithPairNeeds(seed);
             Optional<BruteForce.Value> expected = BruteForce.solve(sketch);
             Optional<BruteForce.Value> found = value(Solver.solve(sketch.problem()));

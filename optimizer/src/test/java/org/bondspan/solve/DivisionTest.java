@@ -23,18 +23,13 @@ class DivisionTest {
     private static final long TIE = 70;
 
     static LongStream blocks() {
-        return Long.getLong("seed") == null ? LongStream.range(0, 40) : LongStream.of(0);
-    }
-
-    private static LongStream seeds(long block) {
-        Long only = Long.getLong("seed");
-        return only == null ? LongStream.range(100 * block, 100 * block + 100) : LongStream.of(only);
+        return Seeds.blocks(40);
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void theLeastOfAllTreesIsFound(long block) {
-        seeds(block).forEach(seed -> {
+        Seeds.of(block).forEach(seed -> {
             long tap = seed % 3 == 0 ? 1 + seed % 7 : 0;
             compareWithAllTrees(
                     seed, RandomSketch.piecesWithPairNeeds(seed, 8, 5).withTapsOf(tap));
@@ -57,7 +52,7 @@ class DivisionTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void theWholeSearchedAtOnceSaysTheSame(long block) {
-        seeds(block).limit(50).forEach(seed -> {
+        Seeds.of(block).limit(50).forEach(seed -> {
             long tap = seed % 3 == 0 ? 1 + seed % 7 : 0;
             compareWithTheWhole(
                     seed, RandomSketch.piecesWithPairNeeds(seed, 24, 9).withTapsOf(tap));
@@ -240,7 +235,7 @@ class DivisionTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("blocks")
     void withoutTimeOrMemoryTheBoundHoldsAllTheSame(long block) {
-        seeds(block).limit(20).forEach(seed -> {
+        Seeds.of(block).limit(20).forEach(seed -> {
             Sketch sketch = RandomSketch.piecesWithPairNeeds(seed, 24, 9);
             Optional<Cost> least = cost(sketch, Shortcuts.NONE);
             check(sketch, least, Limits.none().within(Duration.ofSeconds(-1)));

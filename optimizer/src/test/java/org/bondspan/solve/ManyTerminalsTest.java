@@ -19,20 +19,16 @@ class ManyTerminalsTest {
         return Seeds.upTo(40);
     }
 
-    private static LongStream hundreds(long block) {
-        return Long.getLong("seed") == null ? LongStream.range(100 * block, 100 * block + 100) : LongStream.of(block);
-    }
-
     @ParameterizedTest(name = "block {0}")
     @MethodSource("seeds")
     void neverBelowTheLeastNorTheBoundAboveItForNeedsByPairs(long block) {
-        hundreds(block).forEach(seed -> compare(seed, RandomSketch.withPairNeeds(seed)));
+        Seeds.of(block).forEach(seed -> compare(seed, RandomSketch.withPairNeeds(seed)));
     }
 
     @ParameterizedTest(name = "block {0}")
     @MethodSource("seeds")
     void neverBelowTheLeastNorTheBoundAboveItForSumsOfAreas(long block) {
-        hundreds(block).forEach(seed -> compare(seed, RandomSketch.withSumsOfAreas(seed)));
+        Seeds.of(block).forEach(seed -> compare(seed, RandomSketch.withSumsOfAreas(seed)));
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -74,7 +70,7 @@ class ManyTerminalsTest {
     @ParameterizedTest(name = "block {0}")
     @MethodSource("seeds")
     void neverBelowTheLeastNorTheBoundAboveItWherePartsMeet(long block) {
-        hundreds(block).forEach(seed -> compare(seed, RandomSketch.piecesWithPairNeeds(seed, 16, 8)));
+        Seeds.of(block).forEach(seed -> compare(seed, RandomSketch.piecesWithPairNeeds(seed, 16, 8)));
     }
 
     @ParameterizedTest(name = "seed {0}")

@@ -11,4 +11,15 @@ final class Seeds {
         Long only = Long.getLong("seed");
         return only == null ? LongStream.range(0, count) : LongStream.of(only);
     }
+
+    /** Numbers of blocks of a hundred seeds each, for cases so small that each alone is no test of its own. */
+    static LongStream blocks(long count) {
+        return Long.getLong("seed") == null ? LongStream.range(0, count) : LongStream.of(0);
+    }
+
+    /** The seeds of a block. */
+    static LongStream of(long block) {
+        Long only = Long.getLong("seed");
+        return only == null ? LongStream.range(100 * block, 100 * block + 100) : LongStream.of(only);
+    }
 }

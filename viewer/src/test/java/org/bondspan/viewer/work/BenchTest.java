@@ -162,6 +162,15 @@ class BenchTest {
         }
     }
 
+    /** What is asked of the bench from now on has to wait. */
+    private void holdBack(Sitting sitting, CountDownLatch until) {
+        sitting.bench().write(directory.resolve("before"), () -> {
+            await(until);
+            return new byte[1];
+        });
+        sitting.next();
+    }
+
     /**
      * The work before it holds the hand-out back until it is stopped, so that nothing is computed of what exclusions
      * cost. The perimeter footing of the timber hall is one: the report names it as not computed.
@@ -171,11 +180,7 @@ class BenchTest {
         CountDownLatch stopped = new CountDownLatch(1);
         try (Sitting sitting = new Sitting()) {
             Desk desk = sitting.open("hall-timber.site.json");
-            sitting.bench().write(directory.resolve("before"), () -> {
-                await(stopped);
-                return new byte[1];
-            });
-            sitting.next();
+            holdBack(sitting, stopped);
             handOut(sitting, desk, existing -> false);
             sitting.bench().stop(sitting.next());
             stopped.countDown();
@@ -194,11 +199,7 @@ class BenchTest {
         CountDownLatch stopped = new CountDownLatch(1);
         try (Sitting sitting = new Sitting()) {
             Desk desk = sitting.open("hall-timber.site.json");
-            sitting.bench().write(directory.resolve("before"), () -> {
-                await(stopped);
-                return new byte[1];
-            });
-            sitting.next();
+            holdBack(sitting, stopped);
             sitting.bench().review(desk.opened().orElseThrow(), Sitting.sample("hall-timber.sound.proposal.json"));
             sitting.bench().stop(sitting.next());
             stopped.countDown();
